@@ -108,6 +108,7 @@ const KEPT: Readonly<Record<string, Kept>> = {
       "frozen_json",
       "frozen_hash",
       "sent_at",
+      "paper_id",
     ],
     once: ["upload_id"],
     keys: [ROW],
@@ -145,6 +146,11 @@ const KEPT: Readonly<Record<string, Kept>> = {
     removable: true,
     keys: [ROW, ["line_id", "hold_key"]],
     words: "a waiver stays as it was given",
+  },
+  paper_waivers: {
+    columns: [...ROW, "paper_id", "party_id", "property_id", "given_up", "reason", "by", "on"],
+    keys: [ROW],
+    words: "a decision on a statutory paper stays as it was made",
   },
   uploads: {
     columns: [...ROW, "name", "type", "bytes", "sha256", "added_by", "added_at"],

@@ -37,6 +37,7 @@ import {
 import { PROOF_RULE } from "#lib/domain/facts/proof-rule.ts";
 import { LIST_REFERENCES } from "#lib/domain/facts/references.ts";
 import { SIGN_IN_DEEDS } from "#lib/domain/facts/session.ts";
+import { STATUTORY_PAPER } from "#lib/domain/facts/statutory-paper.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
 import { OUTGOING_STATES } from "#lib/domain/notices/outgoing.ts";
 import { LANGUAGES } from "#lib/domain/say/language.ts";
@@ -224,6 +225,12 @@ export const drawingItems = sqliteTable(
 export const proofRules = sqliteTable(
   "proof_rules",
   { ...factColumns(PROOF_RULE.fields), ...ofAuthority() },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
+
+export const statutoryPapers = sqliteTable(
+  "statutory_papers",
+  { ...factColumns(STATUTORY_PAPER.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 
@@ -452,6 +459,8 @@ export const rollCall = listTable("rollCall");
 export const meetings = listTable("meetings");
 export const meetingWords = listTable("meetingWords");
 export const consents = listTable("consents");
+export const contracts = listTable("contracts");
+export const paperWaivers = listTable("paperWaivers");
 export const signatures = listTable("signatures");
 export const ledger = listTable("ledger", {
   ledger_entries_number: ["lineId", "number"],

@@ -30,6 +30,7 @@ export const FLOORS = [
   "split",
   "notices",
   "consent",
+  "statutory",
   "testing",
   "rollcall",
   "reconnection",

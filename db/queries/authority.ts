@@ -15,6 +15,7 @@ import {
   refusalSteps,
   requirements,
   rules,
+  statutoryPapers,
 } from "#db/schema.ts";
 import {
   AUTHORITY_PART_NAMES,
@@ -58,6 +59,7 @@ const PARTS = {
   pavementRules,
   drawingItems,
   proofRules,
+  statutoryPapers,
 } satisfies Record<AuthorityPart, unknown>;
 
 function partRows(db: Db, part: AuthorityPart, authorityId: string): object[] {

@@ -9,6 +9,7 @@ import { LETTER_PLANS } from "#lib/domain/paper/kinds/index.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
 import { type LetterLanguages, letterLanguagesIn } from "#lib/domain/party/letter-languages.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
+import { isOpenPaper, papersOn } from "#lib/domain/statutory/papers.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -20,6 +21,8 @@ interface RecipientChoice {
   readonly propertyId: string | null;
   readonly tieInId: string | null;
   readonly splitId: string | null;
+  /** The statutory paper that it gives; left out by every other kind. */
+  readonly paperId?: string | undefined;
 }
 
 interface Drafting {
@@ -86,6 +89,12 @@ function wrongRecipient(
       return refuse("missing-value", path, "Choose a split first");
     if (about === "tie-in" && recipient.tieInId === null)
       return refuse("missing-value", path, "Choose the tie-in that the letter asks about");
+    if (about === "paper" && !isPaperOpen(file, recipient))
+      return refuse(
+        "missing-value",
+        path,
+        `No statutory paper is due to ${partyName(file, recipient.partyId)}; see “Statutory papers”`,
+      );
     if (named === "always" && !isDemandable(file, report, recipient))
       return refuse(
         "held",
@@ -94,6 +103,16 @@ function wrongRecipient(
       );
   }
   return null;
+}
+
+function isPaperOpen(file: LineFile, recipient: RecipientChoice): boolean {
+  return papersOn(file).some(
+    (due) =>
+      isOpenPaper(due) &&
+      due.paper.id === recipient.paperId &&
+      due.partyId === recipient.partyId &&
+      due.propertyId === recipient.propertyId,
+  );
 }
 
 /** Money is only asked for where record, tests or the owner's acceptance show that it is owed. */
@@ -136,7 +155,7 @@ function draftFor(
     languages: LetterLanguages;
   },
 ): { notice: Notice; isNew: boolean } {
-  const { partyId, propertyId, tieInId, splitId } = recipient;
+  const { partyId, propertyId, tieInId, splitId, paperId = "" } = recipient;
   const there = file.notices.find(
     (each) =>
       each.state === "draft" &&
@@ -144,7 +163,8 @@ function draftFor(
       each.partyId === partyId &&
       each.propertyId === propertyId &&
       each.tieInId === tieInId &&
-      each.splitId === splitId,
+      each.splitId === splitId &&
+      each.paperId === paperId,
   );
   if (there) return { notice: there, isNew: false };
   const notice: Notice = {
@@ -164,6 +184,7 @@ function draftFor(
     frozenHash: null,
     sentAt: null,
     uploadId: null,
+    paperId,
   };
   return { notice, isNew: true };
 }

@@ -55,6 +55,7 @@ export function draftOf(
     frozenHash: null,
     sentAt: null,
     uploadId: null,
+    paperId: first?.paperId ?? "",
   };
   return { noticeId, notice };
 }

@@ -1,6 +1,7 @@
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { listLines } from "#db/queries/line.ts";
 import { AUTHORITY_PART_NAMES, type Authority } from "#lib/domain/facts/authority.ts";
+import type { StatutoryPaper } from "#lib/domain/facts/statutory-paper.ts";
 import { reachProblems } from "#lib/domain/party/address-check.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { authorityShape } from "#lib/exchange/shape.ts";
@@ -21,8 +22,8 @@ export function saveAuthority(
   return changeOffice(act, deal, (db) => {
     const parsed = parse(authorityShape("memory"), withOwnParts(authority));
     if (!parsed.ok) return parsed;
-    const after: Authority = parsed.value;
-    const before = getAuthority(db, after.id);
+    const before = getAuthority(db, parsed.value.id);
+    const after = withOwnConfirmations(before, parsed.value);
     const odd = oddReach(before, after);
     if (odd !== null) return odd;
     const twice = idTwice(after);
@@ -42,6 +43,25 @@ export function saveAuthority(
       write: (one) => putAuthority(one, after),
     });
   });
+}
+
+/**
+ * That a paper's text was compared with the statute is an admin's word of its own (save-paper-text.ts):
+ * it is never taken from what is saved, and ends where the paper, its text or its source changed.
+ */
+function withOwnConfirmations(before: Authority | null, after: Authority): Authority {
+  const papers = after.statutoryPapers.map((paper): StatutoryPaper => {
+    const was = before?.statutoryPapers.find(({ id }) => id === paper.id);
+    const same =
+      was !== undefined &&
+      (["state", "title", "titleEs", "citation", "text", "textEs"] as const).every(
+        (field) => was[field] === paper[field],
+      );
+    return same
+      ? { ...paper, confirmedBy: was.confirmedBy, confirmedOn: was.confirmedOn }
+      : { ...paper, confirmedBy: "", confirmedOn: null };
+  });
+  return { ...after, statutoryPapers: papers };
 }
 
 /** State, ZIP code and phone as they were typed now. */

@@ -16,6 +16,7 @@ import { OBSERVATION_COLUMNS } from "#app/lines/[lineId]/camera/observation-colu
 import * as plan from "#app/lines/[lineId]/camera/plan/columns.ts";
 import { OPTION_COLUMNS, scopeColumns } from "#app/lines/[lineId]/cost/scope-columns.ts";
 import * as facts from "#app/lines/[lineId]/notices/facts/columns.ts";
+import { contractColumns } from "#app/lines/[lineId]/notices/statutory/columns.ts";
 import { pipeColumns } from "#app/lines/[lineId]/pipe-columns.ts";
 import { testColumns } from "#app/lines/[lineId]/reconcile/undocumented/test-columns.ts";
 import * as record from "#app/lines/[lineId]/record/columns.ts";
@@ -25,6 +26,7 @@ import * as who from "#app/lines/[lineId]/who/columns.ts";
 import * as office from "#app/office/authorities/[authorityId]/columns.ts";
 import * as permit from "#app/office/authorities/[authorityId]/permit-columns.ts";
 import { PROOF_COLUMNS } from "#app/office/authorities/[authorityId]/proof-columns.ts";
+import { STATUTORY_COLUMNS } from "#app/office/authorities/[authorityId]/statutory-columns.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { aFile, anAddress, anUpload, aPermit, aProperty, aTieIn, aUnit } from "../support/file.ts";
 
@@ -57,6 +59,8 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   "corrections/columns": correctionColumns(FILE),
   "fees/columns": feeColumns(FILE),
   "[authorityId]/proof-columns": PROOF_COLUMNS,
+  "[authorityId]/statutory-columns": STATUTORY_COLUMNS,
+  "statutory/columns": contractColumns(FILE),
   "[authorityId]/permit-columns": [
     ...permit.conditionColumns([]),
     ...permit.ORDER_COLUMNS,

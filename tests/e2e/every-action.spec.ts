@@ -65,6 +65,8 @@ const ADMIN_ACTIONS = [
   "saveMailRulesAction",
   "saveReminderRuleAction",
   "removeAuthorityAction",
+  "savePaperTextAction",
+  "confirmPaperTextAction",
   "saveFormFactsAction",
   "saveMappingsAction",
   "takeSuggestionsAction",

@@ -45,6 +45,7 @@ const PAGES = [
   `${FENNEL}/notices/write?kind=finding`,
   `${FENNEL}/notices/batch`,
   `${FENNEL}/notices/batch?kind=finding`,
+  `${FENNEL}/notices/statutory`,
   `${FENNEL}/notices/deliveries`,
   `${FENNEL}/notices/facts`,
   `${FENNEL}/notices/consents`,

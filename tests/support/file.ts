@@ -569,6 +569,7 @@ export function aNotice(id: string, overrides: Partial<Notice> = {}): Notice {
     frozenHash: null,
     sentAt: null,
     uploadId: null,
+    paperId: "",
     ...overrides,
   };
 }

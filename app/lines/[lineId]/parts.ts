@@ -19,6 +19,7 @@ import { hasWorkBegun, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { mustChooseOption } from "#lib/domain/sharing/scope-in-force.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { isStale } from "#lib/domain/split/stale.ts";
+import { isOpenPaper, papersOn } from "#lib/domain/statutory/papers.ts";
 import { resultsWanted } from "#lib/domain/testing/test-day-results.ts";
 import { remembered } from "#lib/remembered.ts";
 
@@ -110,6 +111,13 @@ const PARTS: Partial<Record<Question, readonly Part[]>> = {
       slug: "batch",
       name: "Batch",
       isUsed: ({ notices, roles }) => notices.length + roles.length > 0,
+    },
+    {
+      slug: "statutory",
+      name: "Statutory papers",
+      isUsed: ({ authority, contracts }) =>
+        contracts.length + (authority?.statutoryPapers.length ?? 0) > 0,
+      isOpen: (file) => file.line.closedOn === null && papersOn(file).some(isOpenPaper),
     },
     {
       slug: "deliveries",

@@ -16,12 +16,14 @@ import { formatTime } from "../time/time-of-day.ts";
 import { bookingClocks } from "./booking.ts";
 import { printedExpiry, withPrintedDay } from "./permit-expiry.ts";
 import { isSettled } from "./settled.ts";
+import { statutoryClocks } from "./statutory-clocks.ts";
 import { tellingBefore } from "./telling.ts";
 
 /**
  * Every clock on the line, the earliest first, settled ones too: the reply-by days of letters, the
  * authority's rules on what happened (locate calls, permits, corrections, orders …), the printed
- * expiry of permits, extensions to ask for, inspections to book and booked inspections. The contractor's own standing is the office's and not
+ * expiry of permits, extensions to ask for, inspections to book, booked inspections and the papers that
+ * a state asks for. The contractor's own standing is the office's and not
  * here.
  */
 export function clocksOf(file: LineFile, today: Day): Clock[] {
@@ -32,6 +34,7 @@ export function clocksOf(file: LineFile, today: Day): Clock[] {
     ...extensionClocks(file, ends, today),
     ...inspectionClocks(file),
     ...bookingClocks(file, today),
+    ...statutoryClocks(file),
   ].toSorted((one, other) => one.on.localeCompare(other.on) || one.key.localeCompare(other.key));
 }
 

@@ -3,6 +3,7 @@ import { dayOfRule, earliestEventFor } from "../calendar/rule-day.ts";
 import { consentTable } from "../consent/table.ts";
 import type { ClockRule } from "../facts/clock-rule.ts";
 import type { LineFile } from "../facts/line-file.ts";
+import type { StatutoryPaper } from "../facts/statutory-paper.ts";
 import type { Clock, Telling, Told } from "../findings/clock.ts";
 import type { Report } from "../findings/report.ts";
 import { sayParty } from "../party/say.ts";
@@ -10,6 +11,7 @@ import { streetOf } from "../party/stakeholders.ts";
 import { permitStanding, permitStateOf } from "../permit/steps.ts";
 import { sayList } from "../say/say-list.ts";
 import { deedsOfWork } from "../split/work-deeds.ts";
+import { papersOn } from "../statutory/papers.ts";
 import { holdsAgainst } from "../stops/stopped-by.ts";
 import type { Day } from "../time/day.ts";
 import { addDays } from "../time/days.ts";
@@ -58,6 +60,7 @@ export function earliestStart(
   const bars = [
     ...locateBars(file, { clocks, today }),
     ...leadBars(file, today),
+    ...paperBars(file, today),
     ...permits.map(({ need, because }) => ({ ...waits(because), citation: need.citation })),
     ...consentBars(file, facts),
     ...holdBars(file, facts),
@@ -83,6 +86,50 @@ function doneStart(file: LineFile): EarliestStart {
   const final = file.permits.filter((permit) => permitStateOf(file, permit) === "final");
   const sentence = `Nothing left to start: ${final.map((permit) => permitStanding(file, permit)).join(", ")}.`;
   return { day: null, latest: null, bars: [], sentence };
+}
+
+/**
+ * Statutory papers that have to be given before the work, or after which so many days have to pass:
+ * each that is not given yet, and the day from which the last one lets the work begin.
+ */
+function paperBars(file: LineFile, today: Day): StartBar[] {
+  const asked = papersOn(file).filter(
+    ({ paper, state }) => state !== "given-up" && (leadsToWork(paper) || paper.workWaits > 0),
+  );
+  return [...new Map(asked.map(({ paper }) => [paper.id, paper])).values()].flatMap((paper) => {
+    const own = asked.filter((due) => due.paper.id === paper.id);
+    const missing = own.filter(({ givenOn }) => givenOn === null);
+    if (missing.length > 0) {
+      const names = sayList([...new Set(missing.map(({ partyId }) => sayParty(file, partyId)))], 4);
+      return [{ ...waits(`“${paper.title}” is not given to ${names}`), citation: paper.citation }];
+    }
+    // A paper that was handed over before the contract was signed waits from the contract.
+    const last = own
+      .flatMap(({ givenOn, from }) => [
+        givenOn ?? "",
+        paper.event === "contract" ? (from ?? "") : "",
+      ])
+      .toSorted()
+      .at(-1);
+    if (last === undefined || paper.workWaits === 0) return [];
+    const { on, sentence } = dayOfRule(waitOf(paper), last, file.authority?.holidays ?? [], {
+      mailed: false,
+    });
+    const because = `so many days pass after “${paper.title}” was given`;
+    return on > today ? [{ until: on, because, sentence, citation: paper.citation }] : [];
+  });
+}
+
+function leadsToWork({ event, way }: StatutoryPaper): boolean {
+  return event === "work-begins" && way === "before";
+}
+
+/** Full days after the paper was given, the day after the last of them the first for work. */
+function waitOf({ workWaits, waitUnit }: StatutoryPaper) {
+  return {
+    ...{ count: workWaits, unit: waitUnit, way: "after" as const, meaning: "not-before" as const },
+    ...{ countsEventDay: false, fullDays: true, roll: "none" as const, mailDays: 0 },
+  };
 }
 
 interface Around {

@@ -1,3 +1,4 @@
+import { isStatutory } from "../clocks/statutory-clocks.ts";
 import { tellingWords } from "../clocks/telling.ts";
 import { heldNames } from "../consent/held-names.ts";
 import { consentTable } from "../consent/table.ts";
@@ -25,6 +26,7 @@ import type { DueThing, Question, WaitsOn } from "./answer.ts";
 import { type ClockGroup, clockWords, runningClocks } from "./clock-words.ts";
 import { feeThings } from "./fee-things.ts";
 import { moneyThings } from "./money-things.ts";
+import { paperThings } from "./paper-things.ts";
 import { refusalPaths } from "./refusal-path.ts";
 import { replyThings } from "./reply-things.ts";
 import { rollCallThings } from "./roll-call-things.ts";
@@ -48,6 +50,7 @@ function openThings(file: LineFile, report: Report): Thing[] {
   return [
     ...clockThings(file, report),
     ...rollCallThings(file, report),
+    ...paperThings(file),
     ...letterThings(file, report),
     ...nameThings(file),
     ...holdThings(report),
@@ -87,6 +90,7 @@ function clockThing(file: LineFile, { today }: Report, group: ClockGroup): Thing
     on: clock.on,
     question,
     waitsOn: waitsOnClock(file, group),
+    ...(isStatutory(clock) ? { where: "notices/statutory" } : {}),
   };
   if (clock.meaning === "not-before") return [{ ...thing, kind: "waiting" }];
   if (ahead < 0) return [{ ...thing, kind: "late" }];
@@ -95,6 +99,8 @@ function clockThing(file: LineFile, { today }: Report, group: ClockGroup): Thing
 
 /** A reply is its reader's to give; a window opens when marks are there, or when its day comes. */
 function waitsOnClock(file: LineFile, { clock, kind }: ClockGroup): WaitsOn {
+  // What the law asks of the contractor waits on nobody else.
+  if (isStatutory(clock)) return "office";
   if (kind === "reply") return "neighbor";
   if (kind === "inspection") return "authority";
   if (clock.meaning === "not-before") return kind === "locate" ? "utility" : "date";

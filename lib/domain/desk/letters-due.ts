@@ -46,6 +46,7 @@ function hasLetter(
       notice.partyId === recipient.partyId &&
       notice.propertyId === recipient.propertyId &&
       notice.tieInId === recipient.tieInId &&
+      notice.paperId === (recipient.paperId ?? "") &&
       (LETTER_PLANS[kind].about !== "split" || notice.splitId === recipient.splitId) &&
       notice.createdOn >= since,
   );

@@ -24,6 +24,7 @@ import { ADDRESS } from "./party.ts";
 import { PERMIT_KINDS } from "./permit.ts";
 import { DRAWING_ITEM, PAVEMENT_RULE, PERMIT_ORDER, REQUIREMENT_CONDITION } from "./permit-rule.ts";
 import { PROOF_RULE } from "./proof-rule.ts";
+import { STATUTORY_PAPER } from "./statutory-paper.ts";
 
 /**
  * Who owns and who mends, by place on the line. Patterns found in US codes;
@@ -268,6 +269,8 @@ export const AUTHORITY_PARTS = {
   drawingItems: DRAWING_ITEM,
   /** Where it says nothing the house's table does (lib/domain/notices/way-rule.ts). */
   proofRules: PROOF_RULE,
+  /** What the law of the state asks of the contractor. */
+  statutoryPapers: STATUTORY_PAPER,
 };
 export type AuthorityPart = keyof typeof AUTHORITY_PARTS;
 

@@ -139,6 +139,12 @@ export const LETTERS = kinds({
     purpose: "To owners with a balance due: the amount, the due date, how to pay and to dispute.",
     asks: [],
   },
+  "statutory-notice": {
+    said: "statutory notice",
+    purpose:
+      "To customers or owners, where state law asks for a paper: a notice to customer, a preliminary notice, a right to cancel, in the office’s own text.",
+    asks: [],
+  },
 });
 
 export type LetterKind = keyof typeof LETTERS;

@@ -45,6 +45,8 @@ export const LIST_NAMES = [
   "meetings",
   "meetingWords",
   "consents",
+  "contracts",
+  "paperWaivers",
   "signatures",
   "ledger",
   "permits",

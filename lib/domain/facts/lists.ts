@@ -47,6 +47,7 @@ import { SCOPE_ITEM } from "./scope.ts";
 import { SIGNATURE } from "./signature.ts";
 import { SPILL_STEP } from "./spill-step.ts";
 import { SPLIT_VERSION } from "./split.ts";
+import { CONTRACT, PAPER_WAIVER } from "./statutory-paper.ts";
 import { TIE_IN_TEST } from "./test.ts";
 import { TEST_DAY } from "./test-day.ts";
 import { UPLOAD } from "./upload.ts";
@@ -101,6 +102,8 @@ export const LISTS = {
   meetings: MEETING,
   meetingWords: MEETING_WORD,
   consents: CONSENT,
+  contracts: CONTRACT,
+  paperWaivers: PAPER_WAIVER,
   signatures: SIGNATURE,
   ledger: LEDGER_ENTRY,
   permits: PERMIT,

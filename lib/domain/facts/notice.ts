@@ -45,6 +45,8 @@ export const NOTICE = row({
     frozenHash: maybe(text),
     sentAt: maybe(instant),
     uploadId: maybe(ref("uploads")),
+    /** The statutory paper that it gives; empty: none. */
+    paperId: late(words),
   },
 });
 

@@ -65,17 +65,20 @@ function isAbout(notice: Notice, one: Recipient): boolean {
   return isTo(notice, one) && notice.splitId === one.splitId;
 }
 
-function isTo(notice: Notice, { partyId, propertyId, tieInId }: Recipient): boolean {
+function isTo(notice: Notice, { partyId, propertyId, tieInId, paperId = "" }: Recipient): boolean {
   return (
-    notice.partyId === partyId && notice.propertyId === propertyId && notice.tieInId === tieInId
+    notice.partyId === partyId &&
+    notice.propertyId === propertyId &&
+    notice.tieInId === tieInId &&
+    notice.paperId === paperId
   );
 }
 
 function newestOf(notices: readonly Notice[]): Recipient[] {
   return notices
     .filter((notice, at) => !notices.slice(at + 1).some((later) => isAbout(later, notice)))
-    .map(({ partyId, propertyId, tieInId, splitId }) => ({
-      ...{ partyId, propertyId, tieInId, splitId },
+    .map(({ partyId, propertyId, tieInId, splitId, paperId }) => ({
+      ...{ partyId, propertyId, tieInId, splitId, paperId },
     }));
 }
 

@@ -69,8 +69,8 @@ function cellsOf(file: LineFile, notices: readonly Notice[]): ToldRow["cells"] {
   return cells;
 }
 
-function aboutKey({ kind, propertyId, tieInId }: Notice): string {
-  return [kind, propertyId, tieInId].join(" ");
+function aboutKey({ kind, propertyId, tieInId, paperId }: Notice): string {
+  return [kind, propertyId, tieInId, paperId].join(" ");
 }
 
 function byAge(one: Notice, other: Notice): number {

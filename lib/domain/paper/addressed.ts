@@ -14,6 +14,8 @@ export interface Recipient {
   readonly propertyId: string | null;
   readonly tieInId: string | null;
   readonly splitId: string | null;
+  /** The statutory paper that it gives; left out by every other kind. */
+  readonly paperId?: string;
 }
 
 export interface About {

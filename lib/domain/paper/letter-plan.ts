@@ -37,7 +37,7 @@ export interface LetterPlan {
   /** Who gets it as the file stands, each party once for each property and tie-in it is about. */
   readonly recipients: (file: LineFile, report: Report) => Recipient[];
   /** What each letter has to name besides its reader. */
-  readonly about?: "tie-in" | "split";
+  readonly about?: "tie-in" | "split" | "paper";
   /** It, or at least its reminder, goes only to those whom the file names for it. */
   readonly named?: "always" | "reminders";
   /** It lacks something without a day to reply by. */

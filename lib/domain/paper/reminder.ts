@@ -58,14 +58,18 @@ function reminderOf(file: LineFile, report: Report, notice: Notice): Reminder | 
   };
 }
 
-function isDrafted(file: LineFile, { kind, partyId, propertyId, tieInId }: Notice): boolean {
+function isDrafted(
+  file: LineFile,
+  { kind, partyId, propertyId, tieInId, paperId }: Notice,
+): boolean {
   return file.notices.some(
     (each) =>
       each.state === "draft" &&
       each.kind === kind &&
       each.partyId === partyId &&
       each.propertyId === propertyId &&
-      each.tieInId === tieInId,
+      each.tieInId === tieInId &&
+      each.paperId === paperId,
   );
 }
 

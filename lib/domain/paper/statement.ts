@@ -181,6 +181,7 @@ function noticeFor(
     frozenHash: null,
     sentAt: null,
     uploadId: null,
+    paperId: "",
   };
 }
 

@@ -19,14 +19,15 @@ export interface ToldCount {
 
 /** Counts who was told, reached and answered of those to whom a kind of letter is due. */
 export function toldCount(file: LineFile, report: Report, kind: LetterKind): ToldCount {
-  const rows = recipientsOf(file, report, kind).map(({ partyId, propertyId, tieInId }) => {
+  const rows = recipientsOf(file, report, kind).map(({ partyId, propertyId, tieInId, paperId }) => {
     const letters = file.notices.filter(
       (notice) =>
         notice.kind === kind &&
         notice.state === "sent" &&
         notice.partyId === partyId &&
         notice.propertyId === propertyId &&
-        (tieInId === null || notice.tieInId === tieInId),
+        (tieInId === null || notice.tieInId === tieInId) &&
+        (paperId === undefined || notice.paperId === paperId),
     );
     return { partyId, propertyId, letters };
   });

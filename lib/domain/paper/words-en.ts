@@ -3,6 +3,7 @@ import type { Cft } from "../length/station.ts";
 import { plainFeet } from "../length/station.ts";
 import { letterDay, letterTime, letterWeekday } from "../time/letter-day.ts";
 import { NOTICE_EN } from "./words-notice.ts";
+import { STATUTORY_EN } from "./words-statutory.ts";
 
 function feet(length: Cft): string {
   return `${plainFeet(length)} ft`;
@@ -683,6 +684,7 @@ export const EN = {
   },
 
   ...NOTICE_EN,
+  statutory: STATUTORY_EN,
 
   pause: {
     opening: (place: string) =>

@@ -5,6 +5,7 @@ import { capital } from "../say/capital.ts";
 import { letterDay, letterTime, letterWeekday } from "../time/letter-day.ts";
 import type { LetterWords } from "./words-en.ts";
 import { NOTICE_ES } from "./words-notice.ts";
+import { STATUTORY_ES } from "./words-statutory.ts";
 
 function feet(length: Cft): string {
   return `${plainFeet(length)} pies`;
@@ -725,6 +726,7 @@ export const ES: LetterWords = {
   },
 
   ...NOTICE_ES,
+  statutory: STATUTORY_ES,
 
   pause: {
     opening: (place) =>

@@ -19,6 +19,7 @@ import type {
   RequirementCondition,
 } from "../facts/permit-rule.ts";
 import type { ProofRule } from "../facts/proof-rule.ts";
+import { STATUTORY_PAPER, type StatutoryPaper } from "../facts/statutory-paper.ts";
 import type { Day } from "../time/day.ts";
 
 /** The invented authorities that an office can start from. */
@@ -278,6 +279,38 @@ const PROOFS: readonly Row<ProofRule>[] = [
   { letter: null, method: "by-hand", counts: "handed-over" },
 ];
 
+/** Papers of the kinds that states ask of contractors, for the office to check against its own state. */
+const PAPERS: readonly (Pick<StatutoryPaper, "title" | "titleEs" | "to" | "event"> &
+  Partial<StatutoryPaper>)[] = [
+  {
+    title: "Notice to customer",
+    titleEs: "Aviso al cliente",
+    to: "customer",
+    event: "work-begins",
+    way: "before",
+    by: "in-person",
+  },
+  {
+    title: "Preliminary notice to owner",
+    titleEs: "Aviso preliminar al propietario",
+    to: "owner",
+    condition: "not-direct",
+    event: "work-begins",
+    count: 20,
+    by: "in-person-or-certified",
+    given: "sent",
+  },
+  {
+    title: "Right to cancel",
+    titleEs: "Derecho de cancelación",
+    to: "customer",
+    condition: "signed-away",
+    event: "contract",
+    by: "in-person",
+    workWaits: 3,
+  },
+];
+
 /** What they come to look at; which of it holds the backfill or the final is for the office to say. */
 const INSPECTIONS: readonly Pick<InspectionKind, "title" | "lead" | "leadUnit">[] = [
   { title: "Open trench, before backfill", lead: 1, leadUnit: "business-days" },
@@ -330,6 +363,11 @@ export function starterAuthority(
     pavementRules: numbered("pavement", PAVEMENT),
     drawingItems: numbered("drawing", DRAWING),
     proofRules: numbered("proof", PROOFS),
+    statutoryPapers: numbered("paper", PAPERS).map((each) => ({
+      ...usualRow(STATUTORY_PAPER),
+      ...each,
+      state: state.toUpperCase(),
+    })),
     refusalSteps: numbered("step", STEPS),
     holidays: [year, year + 1].flatMap((each) =>
       offeredHolidays(state, each)

@@ -398,6 +398,27 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
       aForm({ state: "agreed", by: "Ottilie", reason: "Fair" }),
     ],
   },
+  savePaperTextAction: {
+    args: () => [
+      { authorityId: "authority-quillhaven", paperId: "none" },
+      IDLE,
+      aForm({ text: "Text", textEs: "" }),
+    ],
+  },
+  confirmPaperTextAction: {
+    args: () => [
+      { authorityId: "authority-quillhaven", paperId: "none" },
+      IDLE,
+      aForm({ text: "Text", textEs: "" }),
+    ],
+  },
+  decidePaperAction: {
+    args: () => [
+      { lineId: LINE, paperId: "none", partyId: "none", propertyId: "none" },
+      IDLE,
+      aForm({ reason: "It does not apply" }),
+    ],
+  },
   bringInHolidaysAction: {
     args: () => [
       { authorityId: "authority-quillhaven", state: "WA", year: 2027 },

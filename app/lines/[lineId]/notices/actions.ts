@@ -43,6 +43,7 @@ const Recipient = z.object({
   propertyId: z.string().nullable(),
   tieInId: z.string().nullable(),
   splitId: z.string().nullable(),
+  paperId: z.string().optional(),
 });
 
 const drafts = (lineId: string) => `/lines/${lineId}/notices#drafts`;

@@ -34,6 +34,7 @@ import { FormList } from "./forms/form-list.tsx";
 import { PartsGrid } from "./parts-grid.client.tsx";
 import { PermitParts } from "./permit-parts.tsx";
 import { officeRevision } from "./revision.ts";
+import { StatutoryParts } from "./statutory-parts.tsx";
 
 interface Props {
   readonly params: Promise<{ authorityId: string }>;
@@ -109,6 +110,7 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
         />
       </Section>
       <PermitParts authority={authority} grid={grid} day={day} />
+      <StatutoryParts authority={authority} grid={grid} day={day} />
       <Section
         title="Forms"
         id="forms"

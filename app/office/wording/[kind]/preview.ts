@@ -35,6 +35,7 @@ export function sampleOf(
       frozenHash: null,
       sentAt: null,
       uploadId: null,
+      paperId: "",
     },
   };
   const { wordings: _inUse, ...plain } = office;

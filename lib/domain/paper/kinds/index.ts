@@ -14,6 +14,7 @@ import { MEETING } from "./meeting.ts";
 import { PROPOSED_SPLIT } from "./proposed-split.ts";
 import { SHARE_DEMAND } from "./share-demand.ts";
 import { SPILL } from "./spill.ts";
+import { STATUTORY_NOTICE } from "./statutory-notice.ts";
 import { STREET_PARKING } from "./street-parking.ts";
 import { TEST_VISIT } from "./test-visit.ts";
 import { TIE_IN_INQUIRY } from "./tie-in-inquiry.ts";
@@ -28,6 +29,7 @@ export const LETTER_PLANS: Readonly<Record<LetterKind, LetterPlan>> = {
   "drain-pause": DRAIN_PAUSE,
   "drains-back": DRAINS_BACK,
   "work-start": WORK_START,
+  "statutory-notice": STATUTORY_NOTICE,
   "street-parking": STREET_PARKING,
   meeting: MEETING,
   "authority-response": AUTHORITY_RESPONSE,

@@ -43,6 +43,7 @@ function notice(id: string, rest: Partial<Notice> = {}): Notice {
     frozenHash: null,
     sentAt: null,
     uploadId: null,
+    paperId: "",
     ...rest,
   };
 }

@@ -74,6 +74,7 @@ const STANDING_CAUTIONS: Record<LetterKind, readonly string[]> = {
   "street-parking": ["Open trench"],
   "change-order": ["Not legal advice"],
   "invoice-cover": ["Not legal advice"],
+  "statutory-notice": ["Not legal advice"],
 };
 
 test("composeLetter() puts the standing cautions into every kind, whatever the office adds", () => {

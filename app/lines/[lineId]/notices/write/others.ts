@@ -14,7 +14,7 @@ export function othersFor(
   proposed: readonly Recipient[],
 ): Recipient[] {
   const { named, about } = LETTER_PLANS[kind];
-  if (named === "always") return [];
+  if (named === "always" || about === "paper") return [];
   const tieInIds = about === "tie-in" ? asked(proposed) : [null];
   const splitId = about === "split" ? (latestSplit(file)?.id ?? null) : null;
   if (about === "split" && splitId === null) return [];

@@ -122,7 +122,8 @@ function RecipientBox({
       notice.kind === kind &&
       notice.partyId === recipient.partyId &&
       notice.propertyId === recipient.propertyId &&
-      notice.tieInId === recipient.tieInId,
+      notice.tieInId === recipient.tieInId &&
+      notice.paperId === (recipient.paperId ?? ""),
   );
   // An amount is told anew with every version of the split; a letter on an older one does not do.
   const written = had.filter((notice) => notice.splitId === recipient.splitId);
@@ -160,12 +161,15 @@ function hadWords({
   return written === 0 ? `; ${letter}, on an older version` : `; ${letter}`;
 }
 
-function placeWords(file: LineFile, { partyId, propertyId, tieInId }: Recipient): string {
+function placeWords(file: LineFile, { partyId, propertyId, tieInId, paperId }: Recipient): string {
+  const paper = file.authority?.statutoryPapers.find(({ id }) => id === paperId);
+  if (paper !== undefined && propertyId !== null)
+    return `, ${stakeAt(file, partyId, propertyId)}: ${paper.title}`;
   const stake = propertyId === null ? "" : `, ${stakeAt(file, partyId, propertyId)}`;
   return tieInId === null ? stake : `${stake}, about tie-in ${tieInName(file, tieInId)}`;
 }
 
 /** What the check box sends; the languages follow from who they are to. */
-function boxValue({ partyId, propertyId, tieInId, splitId }: Recipient): string {
-  return JSON.stringify({ partyId, propertyId, tieInId, splitId });
+function boxValue({ partyId, propertyId, tieInId, splitId, paperId }: Recipient): string {
+  return JSON.stringify({ partyId, propertyId, tieInId, splitId, paperId });
 }

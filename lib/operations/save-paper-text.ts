@@ -1,0 +1,85 @@
+import { getAuthority, putAuthority } from "#db/queries/authority.ts";
+import type { StatutoryPaper } from "#lib/domain/facts/statutory-paper.ts";
+import { ok, type Result } from "#lib/result.ts";
+import type { Act, Refusal } from "./act.ts";
+import { changeOffice, refuse } from "./change.ts";
+
+interface PaperPlace {
+  readonly authorityId: string;
+  readonly paperId: string;
+}
+
+/**
+ * Saves the office's text of a statutory paper, in English and in Spanish. A text that changed is
+ * looked at against the statute anew.
+ */
+export function savePaperText(
+  act: Act,
+  { text, textEs, ...place }: PaperPlace & { readonly text: string; readonly textEs: string },
+): Result<null, Refusal> {
+  return changePaper(act, { ...place, action: "save-paper-text" }, (paper) => {
+    const after = { ...paper, text: text.trim(), textEs: textEs.trim() };
+    if (after.text === paper.text && after.textEs === paper.textEs) return ok(null);
+    return ok({
+      after: { ...after, confirmedBy: "", confirmedOn: null },
+      sentence: `Changed the text of “${paper.title}”.`,
+    });
+  });
+}
+
+/** An admin's word that the text of a paper was compared with the statute. Refuses an empty text. */
+export function confirmPaperText(
+  act: Act,
+  { text, textEs, ...place }: PaperPlace & { readonly text: string; readonly textEs: string },
+): Result<null, Refusal> {
+  return changePaper(act, { ...place, action: "confirm-paper-text" }, (paper) => {
+    if (paper.text.trim() === "")
+      return refuse("missing-value", "text", "Enter the text of the paper first");
+    if (paper.citation.trim() === "")
+      return refuse("missing-value", "text", "Enter the citation of the statute first");
+    if (paper.text !== text.trim() || paper.textEs !== textEs.trim())
+      return refuse(
+        "not-in-this-state",
+        "text",
+        "The text was changed meanwhile: look at it again",
+      );
+    if (paper.confirmedBy !== "") return ok(null);
+    return ok({
+      after: { ...paper, confirmedBy: act.actor.name, confirmedOn: act.today },
+      sentence: `Confirmed the text of “${paper.title}” against ${paper.citation}.`,
+    });
+  });
+}
+
+interface Changed {
+  readonly after: StatutoryPaper;
+  readonly sentence: string;
+}
+
+function changePaper(
+  act: Act,
+  { authorityId, paperId, action }: PaperPlace & { readonly action: string },
+  decide: (paper: StatutoryPaper) => Result<Changed | null, Refusal>,
+): Result<null, Refusal> {
+  return changeOffice(act, { deed: "run-the-office", action }, (db) => {
+    const authority = getAuthority(db, authorityId);
+    if (authority === null) return refuse("not-found", "", "the authority");
+    const paper = authority.statutoryPapers.find(({ id }) => id === paperId);
+    if (paper === undefined) return refuse("not-found", "", "the statutory paper");
+    const decided = decide(paper);
+    if (!decided.ok) return decided;
+    const { after, sentence } = decided.value ?? { after: paper, sentence: null };
+    return ok({
+      value: null,
+      sentence,
+      detail: { before: paper, after },
+      write: (one) =>
+        putAuthority(one, {
+          ...authority,
+          statutoryPapers: authority.statutoryPapers.map((each) =>
+            each.id === paperId ? after : each,
+          ),
+        }),
+    });
+  });
+}
