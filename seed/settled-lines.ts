@@ -115,7 +115,7 @@ export const ROPEWALK: Story = {
   decidedOn: "2026-09-21",
   toldOn: "2026-10-05",
   scope: [
-    work("rw-s1", "Line the pipe, 10 to 70 ft", {
+    work("rw-s1", "Line the pipe", {
       kind: "line",
       place: "stretch",
       from: 1_000,

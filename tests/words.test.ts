@@ -41,6 +41,8 @@ const DECIDED: readonly (readonly [RegExp, string])[] = [
   [/\bstands? as\b|\bhow (it|each) stands\b/giu, "status"],
   [/\bfrom memory\b/giu, "(not said at all)"],
   [/\bnotario\b/giu, "notary public"],
+  [/\bpause of (the )?drains\b|\bdrain pause\b/giu, "drain shutdown"],
+  [/\btaps? sticking\b/giu, "connection sticking into pipe"],
 ];
 
 interface Said {

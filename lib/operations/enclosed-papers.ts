@@ -3,7 +3,6 @@ import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { accountEntries } from "#lib/domain/ledger/accounts.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
-import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import type { AccountPaper } from "#lib/domain/paper/paper-frame.ts";
 import type { Statement } from "#lib/domain/paper/statement.ts";
@@ -33,16 +32,18 @@ export function enclosedPapers(
 /** The invoices of the reader's account whose numbers stand in the letter, whatever was paid since. */
 function invoicesOf(
   { partyId, propertyId }: Notice,
-  { language, blocks }: Letter,
+  { blocks }: Letter,
   { file, office, report }: Facts,
 ): AccountPaper[] {
   if (propertyId === null) return [];
+  // “No. 2”, “Núm. 2”: the number is the same in whatever words it was sent.
   const named = new Set(
-    blocks.flatMap((block) => (block.kind === "table" ? block.rows.map(([first]) => first) : [])),
+    blocks.flatMap((block) =>
+      block.kind === "table" ? block.rows.map(([first = ""]) => /\d+$/.exec(first)?.[0]) : [],
+    ),
   );
-  const { number } = LETTER_WORDS[language].cover;
   const ids = accountEntries(file, { partyId, propertyId })
-    .filter((entry) => entry.kind === "invoice" && named.has(number(entry.number)))
+    .filter((entry) => entry.kind === "invoice" && named.has(String(entry.number)))
     .map(({ id }) => id);
   return accountPapers({ file, office, today: report.today }, ids);
 }

@@ -149,7 +149,7 @@ export const FAULT_WORDS: Record<Fault, string> = {
   "offset-joint": "offset joint",
   "open-joint": "open joint",
   roots: "roots",
-  "protruding-tie-in": "tap sticking into pipe",
+  "protruding-tie-in": "connection sticking into pipe",
   "worn-surface": "worn pipe wall",
 };
 

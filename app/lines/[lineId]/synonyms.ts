@@ -43,7 +43,12 @@ export const FAULT_SYNONYMS: Synonyms<Fault> = {
   crack: ["cracked", "cracks"],
   "offset-joint": ["displaced joint"],
   belly: ["sag"],
-  "protruding-tie-in": ["protruding tie-in", "protruding tap", "intruding tap"],
+  "protruding-tie-in": [
+    "protruding tie-in",
+    "protruding tap",
+    "intruding tap",
+    "tap sticking into pipe",
+  ],
   "worn-surface": ["worn surface", "worn", "corroded"],
 };
 

@@ -7,7 +7,7 @@ import { sectionLeft } from "./manning.ts";
 
 const BLOCKING_FAULTS: Partial<Record<Fault, string>> = {
   roots: "roots",
-  "protruding-tie-in": "tap sticking into pipe",
+  "protruding-tie-in": "connection sticking into pipe",
   collapsed: "collapse",
   deformed: "deformed pipe",
 };

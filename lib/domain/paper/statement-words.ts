@@ -29,9 +29,9 @@ const EN = {
   nothing: "You have no share of any work item.",
   together: "Total",
   follows:
-    "A fraction (×) appears where work is not shared equally: by the rule’s basis or, for whole-job items, in proportion to your share of the located work above.",
+    "A fraction (×) appears where work is not shared equally: by the rule’s basis or, for whole-job items, in proportion to your share of the work along the pipe above.",
   fraction: (part: string, own: string, all: string) =>
-    `× ${part}: your ${own} of the ${all} of located work.`,
+    `× ${part}: your ${own} of the ${all} for the work along the pipe.`,
   pieces:
     "Where the number of sharers changes along the pipe, the work is divided there, prorated by length.",
   up: "Rounded down like every share; one leftover cent was then added to yours by the fixed rule: the shares rounded down the most get them first, and ties go to the property farthest upstream.",
@@ -87,7 +87,7 @@ const ES: StatementWords = {
   passes: (where, length, of) =>
     `Sus aguas pasan por ${where} desde la tubería principal: ${length} de los ${of} de tubería compartida.`,
   passesNone: "Por lo que se sabe, sus aguas no pasan por la tubería compartida.",
-  sum: "Su cuenta",
+  sum: "Su cálculo",
   itemHead: [
     "Obra",
     "Pies desde la tubería principal",
@@ -105,8 +105,8 @@ const ES: StatementWords = {
   nothing: "No le toca ninguna parte de la obra.",
   together: "Total",
   follows:
-    "Una fracción (×) aparece donde la obra no se reparte por igual: según la base de la regla o, en lo que es de toda la obra, en proporción a su parte de la obra con lugar de arriba.",
-  fraction: (part, own, all) => `× ${part}: sus ${own} de los ${all} de la obra con lugar.`,
+    "Una fracción (×) aparece donde la obra no se reparte por igual: según la base de la regla o, en lo que es de toda la obra, en proporción a su parte de la obra en la tubería que está arriba.",
+  fraction: (part, own, all) => `× ${part}: sus ${own} de los ${all} de la obra en la tubería.`,
   pieces:
     "Donde cambia el número de los que comparten, la obra se divide allí, en proporción a la longitud.",
   up: "Se redondeó hacia abajo como todas las partes; después se le sumó un centavo que sobraba por la regla fija: primero a las partes que más se redondearon hacia abajo y, si empatan, a la propiedad que está más aguas arriba.",

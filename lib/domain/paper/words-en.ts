@@ -337,8 +337,7 @@ export const EN = {
     connectedAt: (label: string, where: string) => `${label}, ${where}`,
     candidate: (place: string) =>
       `${place} lies along this pipe. Whether it drains into it is not known yet.`,
-    crossed: (place: string) =>
-      `The pipe crosses the lot of ${place}. Nothing seen so far shows that the building there uses it.`,
+    crossed: "Nothing seen so far shows that the building there uses it.",
     neighbor: (place: string) => `${place} is near this pipe.`,
     seen: "What was seen, when and by whom",
     run: (day: string, by: string, access: string, feet: string) =>
@@ -713,7 +712,7 @@ export const EN = {
     reportTitle: "Report of a sewage spill",
     happened: "What happened",
     known: (moment: string, place: string) =>
-      `It was first noticed on ${moment}${place === "" ? "" : `, ${place}`}.`,
+      `It was first noticed on ${moment}${place === "" ? "" : ` (${place})`}.`,
     called: (office: string, moment: string) => `${office} was called on ${moment}.`,
     onSite: (moment: string) => `Our crew came on ${moment}.`,
     stopped: (moment: string) => `The flow was stopped on ${moment}.`,

@@ -310,9 +310,9 @@ export const ES: LetterWords = {
 
   caution: {
     records: {
-      title: "Hasta dónde es confiable esto",
+      title: "Qué tan confiable es esta información",
       text: (day) =>
-        `Basado en expedientes públicos y en la inspección con cámara al ${day}. No se garantiza que los expedientes públicos sean exactos; las condiciones reales pueden ser distintas.`,
+        `Se basa en expedientes públicos y en la inspección con cámara al ${day}. No se garantiza que los expedientes públicos sean exactos; las condiciones reales pueden ser distintas.`,
     },
     proposal: {
       title: "Una propuesta, no una decisión",
@@ -375,8 +375,7 @@ export const ES: LetterWords = {
       `Hasta donde hoy se sabe, ${place} desagua en esta tubería en ${where} desde la tubería principal de la ciudad.`,
     connectedAt: (label, where) => `${label}, a ${where}`,
     candidate: (place) => `${place} está junto a esta tubería. Aún no se sabe si desagua en ella.`,
-    crossed: (place) =>
-      `La tubería cruza el terreno de ${place}. Nada de lo visto hasta ahora indica que el edificio la use.`,
+    crossed: "Nada de lo visto hasta ahora indica que el edificio la use.",
     neighbor: (place) => `${place} está cerca de esta tubería.`,
     seen: "Qué se vio, cuándo y quién lo vio",
     run: (day, by, access, feet) =>
@@ -471,7 +470,7 @@ export const ES: LetterWords = {
     side: "Lado",
     size: "Diámetro",
     material: "Material",
-    evidence: "Pruebas hasta ahora",
+    evidence: "Indicios hasta ahora",
     level: [
       "ninguna",
       "solo la posición",
@@ -567,7 +566,7 @@ export const ES: LetterWords = {
   split: {
     opening:
       "Esta carta propone cómo repartir el costo de la obra. Usted puede comprobar cada paso.",
-    enclosed: "Adjunto: el desglose de su parte, con cada trabajo y la cuenta exacta.",
+    enclosed: "Adjunto: el desglose de su parte, con cada trabajo y el cálculo exacto.",
     amount: (place) => `Parte de ${place}`,
     noShare: (place) => `Con esta regla no le toca ninguna parte a ${place}.`,
     rule: "La regla usada y por qué",
@@ -587,7 +586,7 @@ export const ES: LetterWords = {
     total: "Total de toda la obra",
     general: "toda la obra",
     branch: (label) => `ramal en ${label}`,
-    steps: "La cuenta, paso a paso",
+    steps: "El cálculo, paso a paso",
     stepsOf: (total) => `Total de toda la obra: ${total}.`,
     stepsMissing:
       "Aquí no se muestran los pasos porque los hechos han cambiado desde que se fijaron los montos.",
@@ -678,7 +677,7 @@ export const ES: LetterWords = {
 
   agreement: {
     opening:
-      "Esta carta trata de un acuerdo escrito entre los propietarios que comparten esta tubería de desagüe: quién puede usarla, quién la mantiene, cómo se reparten los costos y quién puede entrar para repararla. Para inscribirlo en el registro de la propiedad del condado, lo firman todos los propietarios y se certifica ante un notary public (funcionario que certifica firmas).",
+      "Esta carta trata de un acuerdo escrito entre los propietarios que comparten esta tubería de desagüe: quién puede usarla, quién la mantiene, cómo se reparten los costos y quién puede entrar para repararla. Para inscribirlo en el registro de la propiedad del condado, lo firman todos los propietarios y las firmas se certifican ante un notary public (funcionario que certifica firmas).",
     parties: "Propiedades que abarca",
     steps: "Cómo funciona",
     stepLines: (authority) => [
@@ -755,7 +754,7 @@ export const ES: LetterWords = {
     reportTitle: "Informe de un derrame de aguas negras",
     happened: "Qué pasó",
     known: (moment, place) =>
-      `Se notó por primera vez el ${moment}${place === "" ? "" : `, ${place}`}.`,
+      `Se notó por primera vez el ${moment}${place === "" ? "" : ` (${place})`}.`,
     called: (office, moment) => `Se llamó a ${office} el ${moment}.`,
     onSite: (moment) => `Nuestra cuadrilla llegó el ${moment}.`,
     stopped: (moment) => `El flujo se detuvo el ${moment}.`,
@@ -810,7 +809,7 @@ export const ES: LetterWords = {
     disputeOpen: "Si no está de acuerdo con el cobro, escríbanos: qué disputa y por qué.",
     enclosed: "Se adjunta",
     enclosedLines: [
-      "la cuenta de su parte, paso a paso (abajo)",
+      "el cálculo de su parte, paso a paso (abajo)",
       "el dibujo de la tubería (abajo)",
       "si lo pide: el video, los informes de las pruebas y los documentos del permiso",
     ],
@@ -850,9 +849,9 @@ export const ES: LetterWords = {
     opening: (pipe) =>
       `La obra en ${pipe} ha terminado. Guarde, por favor, esta carta con los documentos de su propiedad.`,
     openingDug: (pipe) =>
-      `La obra en ${pipe} fue inspeccionada; su permiso aún no es final. Guarde, por favor, esta carta con los documentos de su propiedad.`,
+      `La obra en ${pipe} fue inspeccionada; su permiso todavía no tiene la aprobación final. Guarde, por favor, esta carta con los documentos de su propiedad.`,
     openingOpen: (pipe) =>
-      `Estos son los documentos de ${pipe} al día de hoy; su permiso aún no es final.`,
+      `Estos son los documentos de ${pipe} al día de hoy; su permiso todavía no tiene la aprobación final.`,
     openingNoPermit: (pipe) =>
       `Estos son los documentos de ${pipe} al día de hoy; no hay ningún permiso de obra en nuestros archivos.`,
     planned: "La obra según lo planeado",
@@ -876,8 +875,8 @@ export const ES: LetterWords = {
       number === ""
         ? `Permiso sin número en nuestros archivos: ${state}`
         : `Permiso ${number}: ${state}`,
-    final: "final",
-    open: "aún no final",
+    final: "con aprobación final",
+    open: "todavía sin aprobación final",
     inspection: (title, day) => `${title}, aprobada el ${day}`,
     next: "Quién es responsable de la tubería, según la regla o el acuerdo en nuestros archivos",
     nextLine: (where, who) => `De ${where} desde la tubería principal: ${who}`,

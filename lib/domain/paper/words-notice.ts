@@ -3,8 +3,8 @@
 export const NOTICE_EN = {
   back: {
     lead: (place: string, day: string, time: string) =>
-      `You may use the drains at ${place} again, since ${day}, ${time}.`,
-    opening: "The pause of the drains on the shared sewer is over.",
+      `You may use the drains at ${place} again as of ${day}, ${time}.`,
+    opening: "The drain shutdown on the shared sewer is over.",
     first: "First use",
     firstLines: [
       "Run water at one sink and see that it goes down before you use the rest.",
@@ -138,12 +138,12 @@ export type NoticeWords = typeof NOTICE_EN;
 export const NOTICE_ES: NoticeWords = {
   back: {
     lead: (place, day, time) => `Ya puede usar los desagües de ${place}, desde el ${day}, ${time}.`,
-    opening: "Terminó la pausa de los desagües de la tubería compartida.",
+    opening: "Ya terminó el tiempo en que no se debían usar los desagües de la tubería compartida.",
     first: "Al usarlos por primera vez",
     firstLines: [
       "Abra el agua en un solo lavabo y vea que se va, antes de usar los demás desagües.",
       "Si el agua no se va, sube o hace ruido en algún desagüe, deje de usarla y llámenos.",
-      "Si hoy nuestro equipo le dijo otra cosa, haga lo que le dijeron y llámenos.",
+      "Si hoy nuestra cuadrilla le dijo otra cosa, haga lo que le dijeron y llámenos.",
     ],
     from: "Se pueden usar desde",
     choices: [
@@ -161,13 +161,13 @@ export const NOTICE_ES: NoticeWords = {
     where: "Lugar",
     about: "De qué se hablará",
     aboutLines: [
-      "lo que vio la cámara y lo que dicen los registros de permisos;",
+      "lo que vio la cámara y lo que dice el expediente de permisos;",
       "lo que todavía no se sabe;",
       "la obra, su costo y cómo se puede repartir;",
       "sus preguntas.",
     ],
     bring: "Traiga, por favor, los permisos, planos o facturas de su desagüe que tenga.",
-    private: "Su propia parte está en su carta y no se lee delante de los demás.",
+    private: "Su propia parte está en su carta y no se lee en voz alta ante los demás.",
     choices: [
       "Iré.",
       "Irá otra persona por mí (escriba el nombre abajo).",
@@ -222,11 +222,11 @@ export const NOTICE_ES: NoticeWords = {
   },
   change: {
     opening: (number) =>
-      `La obra del desagüe compartido va a cambiar. Esta es la orden de cambio No. ${number}.`,
+      `La obra del desagüe compartido va a cambiar. Esta es la orden de cambio núm. ${number}.`,
     openingAgreed: (number) =>
-      `La obra del desagüe compartido cambió. Esta es la orden de cambio No. ${number}, ya acordada.`,
+      `La obra del desagüe compartido cambió. Esta es la orden de cambio núm. ${number}, ya acordada.`,
     openingRefused: (number) =>
-      `La orden de cambio No. ${number} de la obra del desagüe compartido no se acordó. La obra queda como estaba.`,
+      `La orden de cambio núm. ${number} de la obra del desagüe compartido no se acordó. La obra queda como estaba.`,
     none: "No hay ninguna orden de cambio en nuestros archivos.",
     why: "Por qué",
     added: "Se agrega",
@@ -256,7 +256,7 @@ export const NOTICE_ES: NoticeWords = {
     opening:
       "Es su parte de la obra del desagüe compartido. No incluye el monto de ningún otro propietario.",
     head: ["Factura", "Fecha", "Vence", "Saldo"],
-    number: (number) => `No. ${number}`,
+    number: (number) => `Núm. ${number}`,
     total: "Total de las facturas",
     dispute: "Si cree que un monto está mal, escríbanos antes del vencimiento: cuál es y por qué.",
     disputePast: "Si cree que un monto está mal, escríbanos: cuál es y por qué.",

@@ -26,7 +26,7 @@ export const FAULT_LABELS: Record<Fault, string> = {
   deformed: "deformed",
   collapsed: "collapsed",
   infiltration: "infiltration",
-  "protruding-tie-in": "tap sticking into pipe",
+  "protruding-tie-in": "connection sticking into pipe",
   "worn-surface": "worn pipe wall",
 };
 

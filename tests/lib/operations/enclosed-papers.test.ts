@@ -47,6 +47,23 @@ test("an invoice cover has the invoice that it names behind it, and no one elseâ
   expect(text).not.toContain("800.00");
 });
 
+test("a cover in Spanish has its invoice behind it, in whatever words its number was sent", () => {
+  const about = { kind: "invoice-cover", partyId: "ottilie", propertyId: "12" } as const;
+  const notice = aNotice("n", { ...about, splitId: "split-1", language: "es" });
+  const letter = composeLetter({ ...FACTS, notice });
+  for (const said of ["NÃºm. 1", "No. 1"]) {
+    const sent = {
+      ...letter,
+      blocks: letter.blocks.map((block) =>
+        block.kind === "table"
+          ? { ...block, rows: block.rows.map(([, ...others]) => [said, ...others]) }
+          : block,
+      ),
+    };
+    expect(enclosedPapers([{ notice, letter: sent }], FACTS).get(sent)).toHaveLength(1);
+  }
+});
+
 test("a cover without an open invoice encloses nothing", () => {
   const notice = aNotice("n", { kind: "invoice-cover", partyId: "ottilie", propertyId: null });
   const letter = composeLetter({ ...FACTS, notice });

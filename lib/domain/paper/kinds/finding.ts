@@ -79,7 +79,7 @@ function stakeOf({ words, place, own, property }: LetterFacts): string {
       : [words.finding.connectedAt(tieIn.label, words.feet(station))],
   );
   if (stations.length > 0) return words.finding.connected(place, words.list(stations));
-  if (property?.stake === "crossed") return words.finding.crossed(place);
+  if (property?.stake === "crossed") return words.finding.crossed;
   if (property?.stake === "neighbour") return words.finding.neighbor(place);
   return words.finding.candidate(place);
 }
@@ -149,13 +149,21 @@ function spokenOf({ report, own }: LetterFacts): TieInFinding[] {
   return [...new Set(shown)].slice(0, MOST_PICTURES);
 }
 
+/** From the main upstream, what has no place last. */
 function faultLines(facts: LetterFacts): LetterBlock[] {
   const { file, report, words } = facts;
-  const lines = [
-    ...faultsSeen(file, report).map((fault) => faultLine(facts, fault)),
-    ...waterSeen(file, report).map((water) => waterLine(facts, water)),
-    ...blockedLines(facts),
+  const seen = [
+    ...faultsSeen(file, report).map((fault) => ({
+      station: fault.from,
+      line: faultLine(facts, fault),
+    })),
+    ...waterSeen(file, report).map((water) => ({
+      station: water.from,
+      line: waterLine(facts, water),
+    })),
+    ...blockedEnds(facts),
   ];
+  const lines = seen.toSorted(byStation).map(({ line }) => line);
   if (lines.length === 0) return file.runs.length === 0 ? [] : [paragraph(words.finding.noFaults)];
   return [paragraph(words.finding.faults([...new Set(lines)].join("; ")))];
 }
@@ -184,11 +192,12 @@ function placedLine({ words }: LetterFacts, { from, to, off }: SeenFault, what: 
 }
 
 /** Where a run ended because nothing could pass. */
-function blockedLines({ file, report, words }: LetterFacts): string[] {
+function blockedEnds({ file, report, words }: LetterFacts) {
   return file.runs.flatMap(({ id, ended }) => {
-    const end = report.runCoverage.find(({ runId }) => runId === id)?.to ?? null;
+    const station = report.runCoverage.find(({ runId }) => runId === id)?.to ?? null;
     if (ended !== "blocked") return [];
-    return [words.finding.blocked(end === null ? words.finding.relative : words.feet(end))];
+    const where = station === null ? words.finding.relative : words.feet(station);
+    return [{ station, line: words.finding.blocked(where) }];
   });
 }
 

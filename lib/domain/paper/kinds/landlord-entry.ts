@@ -13,7 +13,7 @@ import type { LetterPlan } from "../letter-plan.ts";
 export const LANDLORD_ENTRY: LetterPlan = {
   title: {
     en: "Notice of entry",
-    es: "Aviso de entrada a la vivienda",
+    es: "Aviso de entrada",
   },
   recipients: (file) => toAll(file.properties.flatMap(({ id }) => tenantsAt(file, id))),
   callsFirst: callsBeforeVisit,

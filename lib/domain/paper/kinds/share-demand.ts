@@ -31,7 +31,7 @@ import { sumBlocks } from "../sum.ts";
 /** An owner is asked to pay, and only where the tie-in is on record, shown by tests or accepted by its owner. */
 export const SHARE_DEMAND: LetterPlan = {
   title: {
-    en: "Payment request: your share",
+    en: "Payment request for your share",
     es: "Solicitud de pago de su parte",
   },
   recipients: (file, report) => atEvery(file, demandable(file, report), OWNING_ROLES),

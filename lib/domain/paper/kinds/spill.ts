@@ -12,8 +12,8 @@ import type { LetterPlan } from "../letter-plan.ts";
 /** Everybody on the line is told to keep away; authorities get figures and no advice. */
 export const SPILL: LetterPlan = {
   title: {
-    en: "Sewage spill: please keep away",
-    es: "Derrame de aguas negras: manténgase lejos",
+    en: "Sewage spill, please keep away",
+    es: "Derrame de aguas negras, manténgase lejos",
   },
   // A report to an authority asks nobody to keep away.
   titleFor: (facts) => (isAuthority(facts) ? facts.words.spill.reportTitle : null),

@@ -272,6 +272,20 @@ describe("what is not yet known", () => {
     const text = textOf(aStreet({ runs }), ["ottilie", "12"], { kind: "finding" });
     expect(text).toContain("81.0 ft: blocked; the camera could not go on");
   });
+
+  test("tells what was seen from the main upstream, where a run was blocked among it", () => {
+    const runs = [aRun("run", { ended: "blocked", toCounter: 2_000 })];
+    const observations = [
+      anObservation("crack", { kind: "fault", fault: "crack", counter: 1_000 }),
+      anObservation("roots", { kind: "fault", fault: "roots", counter: 6_000 }),
+    ];
+    const text = textOf(aStreet({ runs, observations }), ["ottilie", "12"], { kind: "finding" });
+    const [, told = ""] = /The camera also saw([^\n]*)/.exec(text) ?? [];
+    const feet = [...told.matchAll(/([\d.]+) ft: /g)].map(([, each]) => Number(each));
+    expect(told).toContain("blocked");
+    expect(feet).toHaveLength(3);
+    expect(feet).toEqual(feet.toSorted((one, other) => one - other));
+  });
 });
 
 describe("an inquiry names its ground", () => {

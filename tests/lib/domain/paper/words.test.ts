@@ -31,7 +31,15 @@ test("every sentence is there in both languages, and none was left in English", 
   const same = [...english].filter(
     ([path, text]) => /[a-z]{3}/.test(text) && spanish.get(path) === text,
   );
-  expect(same.map(([path]) => path)).toEqual([".inquiry.material", ".done.final"]);
+  expect(same.map(([path]) => path)).toEqual([".inquiry.material"]);
+});
+
+test("to a neighbor a branch joins at a connection, and by no other name", () => {
+  const said = [EN, STATEMENT_WORDS.en, LEDGER_WORDS.en, LINK_WORDS.en].flatMap((words) =>
+    sentences(words),
+  );
+  expect(said.filter(([, text]) => /\btie-ins?\b|\btaps?\b/i.test(text))).toEqual([]);
+  expect(said.some(([, text]) => /\bconnections?\b/.test(text))).toBe(true);
 });
 
 test("Spanish says what an office in the United States writes, in every catalogue", () => {
