@@ -21,7 +21,7 @@ export function withoutStrangers(talk: Talk): Talk {
   const said: Said[] = [];
   for (const mark of talk.said) {
     const bare = mark.what === "distance" && mark.distance.kind === "at" && mark.distance.from > 0;
-    const alike = isOnward(mark, said.at(-1)) && !hasUnit(talk, mark);
+    const alike = isAlike(talk, mark, said.at(-1)) && !hasUnit(talk, mark);
     if (!bare || (!alike && keepsCompany(talk, mark, known))) said.push(mark);
     else said.push(asideOf(mark));
   }
@@ -34,15 +34,18 @@ function asideOf(mark: Of<"distance">): Said {
   return { what: "other", value, why: UNTOLD, at, clause, sentence, until, time, from, to };
 }
 
-/** `five five five, oh one, forty-seven`: right behind a number that is none, of the same kind. */
-function isOnward(mark: Said, before: Said | undefined): boolean {
-  return (
-    before?.what === "other" &&
-    before.to === mark.from &&
-    before.sentence === mark.sentence &&
-    /^a (reference|date)|^nothing/.test(before.why)
-  );
+/**
+ * `five five five, oh one, forty-seven`, `they had it as thirty-two Fern, but it’s thirty-four`:
+ * right behind a number that is none, of the same kind.
+ */
+function isAlike(talk: Talk, mark: Said, before: Said | undefined): boolean {
+  if (before?.what !== "other" || before.sentence !== mark.sentence) return false;
+  if (before.to === mark.from) return /^(a reference|a date|nothing)/.test(before.why);
+  const between = wordsOf(talk, before.to, mark.from);
+  return /^(a house|nothing)/.test(before.why) && INSTEAD.test(between);
 }
+
+const INSTEAD = /^([\w']+ ){0,2}(but|not|and) (it's|that's|it is)$|^(and|or|not)$/;
 
 const UNTOLD = "nothing said beside it makes it a footage";
 
@@ -64,9 +67,13 @@ function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
     return inside && !known.has(at) && !isPlain(talk.speech.words[at]?.text ?? "");
   };
   if (isReadOut(talk, mark, lead)) return true;
-  if (hasUnit(talk, mark)) return PLACES.test(lead) || !isOfAnother(lead, strange, mark);
+  if (hasUnit(talk, mark)) {
+    // `a fifty foot lot`
+    if (strange(mark.to) && talk.speech.words[mark.to - 1]?.text === "foot") return false;
+    return PLACES.test(lead) || !isOfAnother(lead, strange, mark);
+  }
   if (strange(mark.to) || isSomethingElse(talk, mark)) return false;
-  if (AT.test(lead)) return !PEOPLE.test(lead);
+  if (AT.test(lead)) return !PEOPLE.test(lead) && !isAtHouse(mark, lead);
   return standsAmong(talk, mark, { known, lead, strange });
 }
 
@@ -108,7 +115,7 @@ const TELLS = /^(thing|material|clock|turn)$/;
 
 /** Where a footage stands: first of its clause, or behind words that read it off. */
 const STANDS =
-  /^((and|so|now|then|okay|ok|alright|well|um|uh|oh|yeah|yep|right|here|there|about|around|maybe|roughly|like|just|only|almost|nearly|el|la|los|en|but|let's|see|next|past|another|one|with|on|up|in|[a-z]) ?)*$|\b(is|was|be|are|i'm|we're|you're|it's|that's|there's|that'll|here's|now|s|'s|got|get|gets|i have|we have|see|make|makes|only|just|then|and|or|still|put down|write down|footage|distance|location|on|over|under)( (it|that|her|us|this|about|around|maybe|roughly|like|just|right|almost|nearly|the|uh|um))*$/;
+  /^((and|so|now|then|okay|ok|alright|well|um|uh|oh|yeah|yep|right|here|there|about|around|maybe|roughly|like|just|only|almost|nearly|el|la|los|en|but|let's|see|next|past|another|one|with|on|up|in|out|log|that)( |$))*$|\b(is|was|be|are|i'm|we're|you're|it's|that's|there's|that'll|here's|now|s|'s|got|get|gets|i have|we have|see|make|makes|only|just|then|and|or|still|put down|write down|footage|distance|location|on|over|under|out|about|around|roughly|joint|spot|place|hub|bell|(shy|short|north|south|tick|hair) of)( (it|that|her|us|this|about|around|maybe|roughly|like|just|right|almost|nearly|the|uh|um))*$/;
 
 /** `12 wye L 6x4 -> 415`: read off first, then at once what is there. */
 function isJustBehind(mark: Said, other: Said): boolean {
@@ -231,7 +238,12 @@ function hasUnit(talk: Talk, { from, to }: Said): boolean {
 /** `gravel at thirty-nine`, `goes on till thirty`: only a house or an hour could stand there too. */
 const AT = /\b(at|till|until)( (about|around|like|maybe|roughly|right|just|exactly|uh|um))*$/;
 const PEOPLE =
-  /\b(somebody|someone|neighbors?|folks|lady|guy|man|woman|customer|tenants?|owners?|people|family|parked|live|lives|meet|meeting|temperature|battery|pressure|light|lights|quoted|running|slope|grade|jetting|jetter|cleanout|he's|he|she's|she|they|they're)\b/;
+  /\b(somebody|someone|neighbors?|folks|lady|guy|man|woman|customer|tenants?|owners?|people|family|parked|live|lives|meet|meeting|temperature|battery|pressure|light|lights|quoted|running|slope|grade|jetting|jetter|he's|he|she's|she|they|they're)\b/;
+
+/** `we’re in the cleanout at twelve`; one that is passed is read off to the tenth. */
+function isAtHouse({ distance }: Of<"distance">, lead: string): boolean {
+  return distance.from % 100 === 0 && /\bcleanout( is)? at$/.test(lead);
+}
 
 /** `the trench’d be twelve feet`, `that maple’s twelve feet`: how far something else is. */
 function isOfAnother(lead: string, strange: (at: number) => boolean, mark: Said): boolean {
@@ -260,7 +272,7 @@ const PLAIN = new Set(
    big small bad worse worst good clear open long short deep
    es el la los las en de y aqui ya con un una
    let let's him them something somewhere somebody someone somebody's someone's everything nothing thing
-   bunch ton couple piece chunk spot section kind sort full drop drops dropping broke breaks enter enters entering calling show shows showing seeing much lot them em us whole
+   bunch ton couple piece chunk spot section kind sort full drop drops dropping broke breaks enter enters entering calling show shows showing seeing much them em us whole
    s ' @ # & + -`.split(/\s+/),
 );
 

@@ -220,7 +220,8 @@ function distanceAt(clause: ClauseWords, at: number, number: SpokenNumber): Mark
     /(from|off) (of )?(the )?(city |public |street )?(main|connection)( connection)?( it's| it is| that's| we're| i'm| about| at| around| call it)*$/.test(
       words.slice(0, at).join(" "),
     );
-  const kind = kindOf(words, at, { end, unit: first.unit, value: first.value });
+  const unit = first.unit || second?.unit === true;
+  const kind = kindOf(words, at, { end, unit, value: first.value });
   const distance: Distance = {
     kind,
     from: kind === "relative" && isBackwards(words, end) ? -first.value : first.value,

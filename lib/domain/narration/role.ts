@@ -87,6 +87,7 @@ function isReference({ written, lead, follow, unit }: NumberAt): boolean {
   if (/^\(?\d{3}\)?[-. ](\d{3}[-.])?\d{4}$|^[a-z]{1,4}-\d/i.test(written)) return true;
   if (!unit && /\b(her|his|my|their|your|phone|cell|permit|office) number\b/.test(lead))
     return true;
+  if (/^(, )?(not|or) (schedule|sdr)\b/.test(follow)) return true;
   if (/\bcopy( that| you)?( ,)*$/.test(lead)) return true;
   if (/\b(call|text|phone|cell|reach)( \w+){0,3} at$/.test(lead) && !/^feet/.test(follow))
     return true;
@@ -123,6 +124,7 @@ function isHour({ written, lead, follow, number, unit }: NumberAt): boolean {
   // `twenty to eleven right now`
   if (/^(to|past|till|of) \w+ (right now|already|now|in the|this morning)\b/.test(follow))
     return true;
+  if (/^(after|till|past)( the hour)?( ,|$)/.test(follow)) return true;
   if (/\b(half|quarter) (past|to|till|after|of)$/.test(lead)) return true;
   if (
     /^(a ?m|p ?m|am|pm|o'clock now|in the (morning|afternoon|evening)|this morning)\b/.test(follow)
@@ -220,8 +222,12 @@ function isOnGround({ lead, follow, unit }: NumberAt): boolean {
 const DEPTH_READ =
   /\b(locator|sonde|transmitter|beacon)( (says|reads|reading|shows|showing|has|had|puts|gives|giving|is|s|it|me|that|at|about|roughly))+$/;
 
+/** `you’d be digging twelve feet` */
+const DUG =
+  /\b(dig|digs|digging|dug|excavate|excavating|trench|trench'd)( (it|this|that|up|out|down|be|is|about|maybe|like|a|another|at least|the))*$/;
+
 function isDepth({ follow, unit, lead }: NumberAt): boolean {
-  if (DEPTH_READ.test(lead)) return true;
+  if (DEPTH_READ.test(lead) || (unit && DUG.test(lead))) return true;
   if (!unit) return /^(deep|down from grade)\b/.test(follow);
   return (
     /^(deep|of cover|of dirt|below|underground|under the|under it|down below|down (at|under|in) the (street|road|curb|main)|high|tall|wide|down from grade|to grade)\b/.test(
@@ -293,6 +299,7 @@ function isCount(n: NumberAt): boolean {
   const { number, lead, follow, first, unit } = n;
   if (unit || number.parts) return false;
   if (number.value === 0) return NONE_OF.test(follow);
+  if (/\bdozen( \w+)?( ,)?( or| maybe| like)*$/.test(lead)) return true;
   if (NOUN.test(follow) || /^(\w+ )?(joints|lengths|sections)\b/.test(follow)) return true;
   if (number.value <= MANY && /^more\b/.test(follow)) return true;
   // `the eighteen`, `with forty`: named, not read off.

@@ -311,6 +311,8 @@ const SINGULAR_S = new Set([
   "yes",
   "us",
   "as",
+  // Nobody counts them: `thirty-six four, roots`.
+  "roots",
 ]);
 
 function isPlural(word: string): boolean {

@@ -8,179 +8,240 @@ const NO_FOOTAGE = `
   We're at twelve Larch, the yellow one.
   This is for the people at forty-two and forty-four.
   So it's forty-two, forty-four and forty-eight on this line.
+  Forty-four said they never had a problem.
   That would be thirty-six's.
   I'd guess that one goes to thirty-six.
   That's gotta be nineteen Birch coming in.
+  Number twelve is who called it in.
   Number twelve, that's the lady with the dogs.
   It's the house on the corner, twenty-nine.
+  Fifteen and seventeen share a driveway.
   Seventeen across the street has the same pipe.
   The next house up is twenty-one.
   I parked in front of thirty-two.
   They sent me to fifty-one, wrong house.
   I talked to the guy in fifty-one.
   She's in apartment fourteen.
+  Fourteen B's the one upstairs.
   Unit number eighteen's got the cleanout.
   It's the second door, seventeen.
   The address on the ticket's forty-five.
+  Forty-five's tub is draining right now.
   Somebody at thirty-nine just flushed.
   Thirty-nine's washing machine, hear that?
+  Have thirty-nine run some water for me.
+  Tell twenty-seven not to flush.
   Ask twenty-seven if their sink's running.
   I'm going to knock on twenty-seven when we're done.
   Twenty-seven isn't on this line I don't think.
+  Whether that's twenty-seven or twenty-nine I couldn't tell you.
   Today is the nineteenth of November.
   November nineteenth, twenty twenty-six.
   It's eleven nineteen twenty-six.
+  Date's the fourteenth.
   Thursday the twelfth.
   We were out here on the eighth.
   I was here back on March twelve.
+  I got here at quarter past ten.
   It's half past ten.
   Half past twelve already.
   It's ten to nine in the morning.
+  It's about twenty after.
   Started at eight forty-five.
   Twenty to eleven right now.
   Time's ten forty-two.
+  Be out of here by twelve.
   I've got another one at thirteen hundred.
   I told her we'd be done by eleven.
   Water's off till two.
+  Phone's five five five oh one three two.
   Her number's five five five, oh one, forty-seven.
   You can reach me at five five five zero one nineteen.
   Permit's B twenty-two fourteen.
+  Permit number thirty-one forty.
   It's permit 12-0456.
   Job twenty-six eighteen.
   Work order's forty-four seventeen.
+  The ticket is number fifty-two.
   On page twelve of the plans.
   Sheet fourteen shows it different.
   Card number thirty-three.
+  Case number twenty-six.
   That's three taps.
   There are three taps on this one, I was told two.
   We've seen four of them so far.
+  That's the third one.
   Six of these joints are like that.
   I count eleven joints.
   I'd say every third joint.
+  A dozen roots, maybe twenty.
   There's about fifteen, twenty little hairline cracks.
   Thirty or forty cracks in this one.
   I've run fifty of these this year.
+  We've been doing this thirty years.
   I've been at it for twenty-five years.
   My dad did this for forty.
   He's had it snaked twelve times.
+  It's four inch.
   It's a four inch line, six inch main.
   It's four-inch all the way.
   Goes from four to six here.
+  Four by four wye.
   It's three inch, no, four.
   Bushing, six to four.
   Two feet of cover here.
+  There's about twelve feet of cover.
   It's only thirty inches down.
   It's twelve foot down at the street.
   It's nine deep.
+  Depth is seven and a half.
   The locator's reading seven six.
   It's buried eleven feet.
   The trench'd be twelve feet.
+  You'd be digging twelve feet down.
   They're six foot sticks.
   Ten foot sticks of plastic.
   Twenty foot sticks.
+  I've got a thirteen foot van.
   About a thirty degree bend.
   That's a twenty-two and a half.
   It's a twenty-two.
   A forty-five and then another forty-five.
   It's a forty-five on its side.
   Long sweep ninety.
+  Two forty-fives make the turn.
   It's running about a two percent grade.
   Slope's one and a half.
   It's at two percent.
+  Thirty percent blocked.
   I'd call it forty percent.
   It's half full.
   Roots are taking up, what, forty percent of it.
+  It's ten, fifteen percent offset.
   A couple hundred gallons went through there.
   A forty gallon heater drained into it.
   I'm jetting at eighteen gallons.
+  Pressure's at fifteen hundred.
   I'm at twenty-five hundred psi.
   That'll run you forty-five hundred.
   It's about twelve thousand to dig.
+  He said it'd be fifteen.
   She paid thirty for it.
   Thirty-two fifty for the liner.
   Forty bucks a foot.
+  It was quoted at fourteen five.
   It's thirty-eight out here this morning.
   It's like twenty degrees.
   It's forty-one and raining.
+  High of fifty-five today.
   Temperature's at thirty-four.
   It got down to nineteen last night.
   We're twelve minutes in.
+  About fourteen minutes on the tape.
   The time on the screen is ten twenty-two.
   Timestamp's off by twelve.
   Recording twelve.
+  It's at twelve minutes thirty on the video.
   Camera's the mini, forty-one head.
   Head's an inch and three quarters.
   My sonde's five twelve.
+  The reel's got two hundred on it.
   I've got a hundred and fifty of cable.
   There's another twenty of rod in the truck.
   I've got fifty left on the reel.
+  Battery's at twenty-two.
   Battery says fifty-one percent.
   Lights at forty percent.
   Turn the light down to fifty.
+  Brightness is on twenty.
   Zoom's two to one.
   I've got a crew of eleven.
   Six guys standing around.
+  I'm forty-eight years old and my back is done.
   He's fourteen, wants to be a plumber.
   My kid turns twelve on Saturday.
   The truck has two hundred thousand on it.
+  Highway forty-two was backed up.
+  We came down fifty-one to get here.
   It's schedule forty.
   SDR thirty-five by the look of it.
+  It's thirty-five, not schedule forty.
   ASTM thirty thirty-four.
   C seven hundred clay.
   That's class twenty-four.
+  Built in thirty-six.
   The house is a thirty-six.
   House is from fifty-two.
   Looks like it was put in, fifties, fifty-five maybe.
+  In eighty-four they redid the kitchen.
   The card's from forty-eight.
   It's been in the ground sixty years.
   Fifty year old clay.
+  Warranty's twenty-five.
   Warranty's good for ten.
   It's number two in the queue.
   This is camera two.
+  That's take two.
   One, two, three, okay it's recording.
   Testing one two.
   Channel sixteen.
+  The tree's about fifteen feet over.
   That maple's ten, twelve feet from the line.
   The gas meter is eight feet left of the cleanout.
   Cleanout's about three feet off the wall.
+  It's about twenty feet from the curb.
   The cleanout's fifteen feet from the street.
   The house sits back forty feet.
   The lot's fifty wide.
+  It's a fifty foot lot.
   Garage is twenty by twenty.
   From the porch it's eleven steps.
   Street's thirty feet wide.
+  The right of way's fifty.
   There's a twelve inch main out there.
   The water main's an eight.
   The main's a ten.
+  It's an eight inch main, clay, manhole's two hundred feet down.
   There's a manhole forty feet up the street.
   Next manhole's about thirty down.
   The other manhole is fifty feet past the house.
+  They'd need to cut a four by eight in the street.
   Four foot wide trench.
   Shoring's rated to twenty.
   The crack's about fourteen inches long.
+  It's off by an inch, inch and a half.
   Gap's three quarters of an inch.
   About a half inch of drop.
   You could stick a twelve inch pipe wrench in there.
+  There's two inches of water in here.
   It's holding water, inch, inch and a half.
   Mud's three inches deep.
+  It's about a foot and a half of roots.
   The belly's about twelve feet long.
   It goes on like this for fifteen feet.
   I'd replace ten feet of it.
+  You'd want to dig up about twelve feet.
   I'd line fifty feet of it.
   We'd need a fifteen foot liner.
   Give it a twelve by twelve pit.
+  I'd say section from the sidewalk, ten or twelve feet of it, is shot.
   He wants twenty copies.
   Zip code's nine four five one eight.
   Case 26-1184.
+  It's the I-40 side.
   Page one of two.
   Let me count, one, two, three.
   Two more to go.
+  Give me ten.
   Give me two seconds.
   Copy that, ten four.
+  Ten more minutes.
   I'd say it's eighty twenty that it's theirs.
   Nine times out of ten that's roots.
+  It's a hundred percent roots.
   It's a twelve point buck on that fence.
   Got a one in a million chance.
+  First of two.
   It was a size ten boot in there.
 `;
 
