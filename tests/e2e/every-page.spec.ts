@@ -98,32 +98,31 @@ const PAGES = [
 const TALLEST = 2_700;
 const FRONT: Readonly<Record<string, number>> = { [FENNEL]: 1_350 };
 
-// Light and dark differ in their colors alone.
-for (const [scheme, rules] of [
-  ["light", []],
-  ["dark", ["color-contrast"]],
-] as const) {
-  test(`every page is readable by everybody and at most three screens high, ${scheme}`, async ({
-    page,
-  }) => {
-    await page.emulateMedia({ colorScheme: scheme });
-    await signIn(page);
-    const said: string[] = [];
-    for (const path of PAGES) {
-      await open(page, path);
-      const height = await page.evaluate(() => document.documentElement.scrollHeight);
-      if (path !== PAPER && height > (FRONT[path] ?? TALLEST))
-        said.push(`${path}: ${height} px high`);
-      const look = new AxeBuilder({ page });
-      const { violations } = await (rules.length === 0
-        ? look
-        : look.withRules([...rules])
-      ).analyze();
-      said.push(...violations.map(({ id, nodes }) => `${path}: ${id}: ${nodes[0]?.html}`));
+test("every page is readable by everybody, light and dark, and at most three screens high", async ({
+  page,
+}) => {
+  await signIn(page);
+  const said: string[] = [];
+  for (const path of PAGES) {
+    await open(page, path);
+    const height = await page.evaluate(() => document.documentElement.scrollHeight);
+    if (path !== PAPER && height > (FRONT[path] ?? TALLEST))
+      said.push(`${path}: ${height} px high`);
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme });
+      // No page holds another within it, so that each is looked at where it stands.
+      const look = new AxeBuilder({ page }).setLegacyMode(true);
+      // Light and dark differ in their colors alone.
+      if (colorScheme === "dark") look.withRules(["color-contrast"]);
+      const { violations } = await look.analyze();
+      said.push(
+        ...violations.map(({ id, nodes }) => `${path}, ${colorScheme}: ${id}: ${nodes[0]?.html}`),
+      );
     }
-    expect(said).toEqual([]);
-  });
-}
+    await page.emulateMedia({ colorScheme: "light" });
+  }
+  expect(said).toEqual([]);
+});
 
 test("every page fits a phone without scrolling sideways, its long parts folded", async ({
   page,
