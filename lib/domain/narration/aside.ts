@@ -14,6 +14,16 @@ const POINTING =
   /\b(there's|there is|here's|here is|right here|right there|you got|you've got|i've got|we've got|we got|i got|see that|see this|see it|look at|i see|you can see)\b/;
 /** `he laid it in nineteen and forty-eight, in joints of clay`: how it came to be. */
 const MADE = /\b(laid|built|dug|developer|contractor|installed)\b/;
+/** `this kind of pipe gets holes in it`, `roots will do that`, `in one of these`: of the kind, not of this one. */
+const KIND =
+  /^(that's|this is|it's) what (roots|trees|clay|cast|people|they) (do|does)|\b((this|that) (kind|type|sort|brand|stuff) of|these old|those old|this old|that old) [\w']+( [\w']+)? (gets?|pulls?|cracks?|breaks?|rots?|rusts?|does|do|goes|go|will|fails?)\b|\b(in|on|of|with) one of (these|those)\b|\b(they|roots|trees|it'll|they'll|people) (do|does) that\b/;
+/** What others or the speaker did at another time, with the time told. */
+const DONE_BEFORE =
+  /\b(we|i|they|he|she|guys?|plumbers?|crew|company|city|owners?|somebody|landlord|seller)( \w+)? (cut|cleared|cleaned|snaked|rodded|jetted|pulled|punched|replaced|fixed|patched|lined|dug|repaired|broke|hit|had|did)\b/;
+const BEFORE =
+  /\b(last (week|month|year|spring|summer|fall|winter|time|job|guy)|(a|two|three|few|couple) (years?|months?|weeks?) (ago|back)|yesterday|years ago|in (january|february|march|april|may|june|july|august|september|october|november|december)|back in|the last (guy|crew|company|one)|another job|next door)\b/;
+/** `lady in forty-two had hers lined`. */
+const THEIRS = /\b(had|got|needs|needed|have|has|replaced|lined|did) (his|hers|theirs)\b/;
 /** From here on what was told is told once more. */
 const RECAP =
   /\b(to sum (it )?up|sum it up|in summary|summary|summing up|recap|to recap|all told|that makes|altogether|so overall|in closing|to wrap (it )?up|wrapping up)\b/;
@@ -36,13 +46,25 @@ const COUNTED =
 
 function isAside(talk: Talk, part: readonly Word[], text: string): boolean {
   if (COUNTED.test(text)) return true;
-  if (DEALS.test(text)) return true;
+  if (DEALS.test(text) || THEIRS.test(text)) return true;
+  if (DONE_BEFORE.test(text) && BEFORE.test(text) && !POINTING.test(text)) return true;
   const clauses = new Set(part.map(({ clause }) => clause));
   const marks = [...clauses].flatMap((clause) => inClause(talk, clause));
   if (MADE.test(text) && marks.some((mark) => mark.what === "other" && mark.why === "a year"))
     return true;
   if (marks.some((mark) => mark.what === "distance" && mark.distance.kind === "at")) return false;
-  return HABIT.test(text) || (GENERAL.test(text) && !POINTING.test(text));
+  if (isQuestion(part, text)) return true;
+  return HABIT.test(text) || KIND.test(text) || (GENERAL.test(text) && !POINTING.test(text));
+}
+
+/** `Did you see any roots?`: whoever points at something does not ask whether it is there. */
+function isQuestion(part: readonly Word[], text: string): boolean {
+  return (
+    part[0]?.asks === true &&
+    /^(and |so |but )?(did|do|does|have|has|is there|are there|any|was there|what|why|could|would) /.test(
+      text,
+    )
+  );
 }
 
 /** Nobody says so many words in a sentence; it is talk without points. */

@@ -11,7 +11,7 @@ const REPORTED = new RegExp(
 );
 /** `I could have sworn there was a tap`, `I figured we’d see the tap here`. */
 const IMAGINED =
-  /\b(?:could|would|could've|would've)(?: have)? (?:sworn|bet)\b|\bi(?: (?:had|was|really|honestly|half|kind of|just)){0,2} (?:thought(?! i (?:saw|see))|expected|expecting|figured|assumed|assuming|hoped|hoping|wondered)\b/;
+  /\b(?:could|would|could've|would've)(?: have)? (?:sworn|bet)\b|\bi(?: (?:had|was|really|honestly|half|kind of|just)){0,2} (?:thought(?! i (?:saw|see))|expected|expecting|figured|assumed|assuming|hoped|hoping|wondered)\b|\b(?:afraid|worried|scared|nervous|hate to|i'd hate|i hope|let's hope|god forbid|lucky|better not)\b/;
 
 /**
  * The word of a clause from which it tells what others said, or what the speaker had thought to see;
@@ -25,7 +25,11 @@ export function hearsayFrom(talk: Talk, clause: number): number | null {
   return spanAt(talk, clause).from + before;
 }
 
+/** `looks like a crack but that’s only a stain` */
+const ONLY = /^but (?:that's|it's|that is|it is) (?:only|just|really|actually|not)\b/;
+
 /** `a collapse would look a lot worse`: what something would be like is not there. */
 export function isSupposed(behind: string): boolean {
+  if (ONLY.test(behind)) return true;
   return /^(?:[\w']+ ){0,2}?(?:would|wouldn't|would've|might look|could look)\b/.test(behind);
 }

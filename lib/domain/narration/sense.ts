@@ -128,7 +128,7 @@ function lastOfKind(
 
 /** `that lateral back there`, `the crack we saw going in`. */
 const SEEN_BEFORE =
-  /^(back there|back here|(that )?(we|i) (just )?(saw|passed|had|showed|mentioned|told|called|said)|from before|(from )?earlier|going in|on the way (in|out|down))\b/;
+  /^(back there|back here|(that )?(we|i) (just )?(saw|passed|had|showed|mentioned|told|called|said|was talking|talked)|from before|(from )?earlier|going in|on the way (in|out|down))\b/;
 
 /** Farther apart, hundredths of a foot, two that were read off are two. */
 const APART = 200;
