@@ -17,7 +17,8 @@ import type { Job, JobKind } from "#lib/domain/facts/job.ts";
 import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
-import { doorHanger, mayHang } from "#lib/domain/mailing/door-hanger.ts";
+import { doorHanger } from "#lib/domain/mailing/door-hanger.ts";
+import { hungLetters } from "#lib/domain/mailing/hanging.ts";
 import { labelSheet } from "#lib/domain/mailing/label-sheets.ts";
 import { orderedNotices } from "#lib/domain/mailing/mailing-list.ts";
 import { composeAsBuilt } from "#lib/domain/packet/as-built.ts";
@@ -130,10 +131,12 @@ const MAKERS: Record<StoredKind, (making: Making) => Promise<Uint8Array | Made>>
   },
   "door-hangers": ({ job, facts }) => {
     const notices = askedFor(job.subjectIds, facts.file);
-    const hung = orderedNotices(facts.file, notices).filter(({ kind }) => mayHang(kind));
+    const hung = hungLetters(facts.file, notices);
     if (hung.length === 0)
       throw new DocumentRefused("None of these letters may hang on a door: they are private.");
-    const hangers = hung.map((one) => doorHanger(letterOf(one, facts)));
+    const hangers = hung.map(({ notice, unit }) =>
+      doorHanger(letterOf(notice, facts), unit?.name ?? ""),
+    );
     const about = { title: `Door hangers, ${facts.file.line.name}`, day: facts.report.today };
     return renderHangers(hangers, about);
   },

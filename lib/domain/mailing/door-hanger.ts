@@ -41,9 +41,9 @@ type HangerLine =
 
 /**
  * The hanger of a letter: its lead, its tables' rows and its cautions, never its amounts, drawing or
- * slip, and no private code, since a door is read by whoever passes.
+ * slip, and no private code, since a door is read by whoever passes. `unit` is the door's own name.
  */
-export function doorHanger(letter: Letter): DoorHanger {
+export function doorHanger(letter: Letter, unit = ""): DoorHanger {
   const [office = ""] = letter.from;
   return {
     office,
@@ -52,17 +52,20 @@ export function doorHanger(letter: Letter): DoorHanger {
     ),
     date: letter.date,
     reference: letter.reference,
-    faces: [letter, ...(letter.also === undefined ? [] : [letter.also])].map(faceOf),
+    faces: [letter, ...(letter.also === undefined ? [] : [letter.also])].map((each) =>
+      faceOf(each, unit),
+    ),
   };
 }
 
-function faceOf({ language, title, subject, blocks }: Letter): HangerFace {
+function faceOf({ language, title, subject, blocks }: Letter, unit: string): HangerFace {
+  const about = subject.startsWith(title)
+    ? subject.slice(title.length).replace(/^[\s:,–—-]+/, "")
+    : subject;
   return {
     language,
     title,
-    about: subject.startsWith(title)
-      ? subject.slice(title.length).replace(/^[\s:,–—-]+/, "")
-      : subject,
+    about: [about, unit].filter((part) => part !== "").join(", "),
     lines: blocks.flatMap(linesOf),
   };
 }

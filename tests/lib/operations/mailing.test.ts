@@ -4,6 +4,7 @@ import { expect, test, vi } from "vitest";
 import { getJob, listJobs } from "#db/queries/job.ts";
 import { readCode } from "#lib/domain/consent/link-code.ts";
 import { LINK_MISSES } from "#lib/domain/consent/private-link.ts";
+import { addResidents } from "#lib/operations/add-residents.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { newCodes } from "#lib/operations/link-code.ts";
 import { openByCode } from "#lib/operations/open-by-code.ts";
@@ -15,8 +16,9 @@ import { startJob } from "#lib/operations/start-job.ts";
 import { hasMailing, readMailing } from "#lib/storage/mailings.ts";
 import { readStored } from "#lib/storage/store.ts";
 import { sweepParts } from "#lib/storage/sweep.ts";
+import { aUnit } from "#tests/support/file.ts";
 import { aDoor, aWorker, type LinkDesk } from "#tests/support/link.ts";
-import { aDesk, fileOf, must } from "#tests/support/office.ts";
+import { aDesk, addRows, fileOf, must } from "#tests/support/office.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { readQr } from "#tests/support/qr.ts";
 
@@ -203,4 +205,33 @@ test("labels print each address once, where the sheet has its labels", async () 
   expect(startJob(act, { lineId, kind: "labels", subjectIds: noticeIds })).toMatchObject({
     error: { reason: "bad-value" },
   });
+});
+
+test("door hangers hang on each door once, three to a sheet, with no code and no name on them", async () => {
+  const desk = aDesk();
+  const { act, lineId } = desk;
+  const admin = { ...act, actor: { ...act.actor, role: "admin" as const } };
+  addRows(act, { lineId, table: "units" }, [
+    aUnit("u-1", "12", { name: "Unit 1" }),
+    aUnit("u-2", "12", { name: "Unit 2" }),
+  ]);
+  must(addResidents(act, { lineId }));
+  const recipients = fileOf(act, lineId).roles.map(({ partyId, propertyId }) => ({
+    ...{ partyId, propertyId, tieInId: null, splitId: null },
+  }));
+  const drafts = { lineId, kind: "drains-back", replyBy: null, recipients } as const;
+  const { noticeIds } = must(draftNotices(admin, drafts));
+  must(startJob(act, { lineId, kind: "door-hangers", subjectIds: noticeIds }));
+  await runNextJob(aWorker(desk));
+  const [job] = listJobs(act.db, lineId);
+  const upload = fileOf(act, lineId).uploads.find(({ id }) => id === job?.uploadId);
+  const bytes = readStored(act.dataFolder, upload?.sha256 ?? "") ?? new Uint8Array();
+  const pdf = readPdf(bytes);
+  pdf.check();
+  const text = pdf.text().replaceAll(/\s+/g, " ");
+  for (const door of ["Unit 1", "Unit 2"]) expect(text.split(door), text).toHaveLength(2);
+  for (const name of NAMES) expect(text).not.toContain(name);
+  expect(text).not.toMatch(/\b\w{4}-\w{4}-\w{4}\b/);
+  for (let page = 1; page <= Number(pdf.info()["Pages"]); page += 1)
+    expect(await readQr(bytes, page)).toBeNull();
 });
