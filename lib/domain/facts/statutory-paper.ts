@@ -16,7 +16,7 @@ import {
 } from "./field.ts";
 
 /** Who has to get a statutory paper. */
-export const PAPER_READERS = [
+const PAPER_READERS = [
   /** Whoever ordered the work: who signed a contract or agreed to pay. */
   "customer",
   /** Each owner of a property for which somebody ordered the work. */
@@ -25,7 +25,7 @@ export const PAPER_READERS = [
 export type PaperReader = (typeof PAPER_READERS)[number];
 
 /** When a paper is asked for at all; what is not on file counts as met. */
-export const PAPER_CONDITIONS = [
+const PAPER_CONDITIONS = [
   "always",
   /** The contract was signed elsewhere than at the office. */
   "signed-away",
@@ -37,13 +37,13 @@ export const PAPER_CONDITIONS = [
 export type PaperCondition = (typeof PAPER_CONDITIONS)[number];
 
 /** From which fact its days are counted. */
-export const PAPER_EVENTS = ["contract", "work-begins", "work-ends"] as const;
+const PAPER_EVENTS = ["contract", "work-begins", "work-ends"] as const;
 export type PaperEvent = (typeof PAPER_EVENTS)[number];
 
-export const PAPER_UNITS = ["calendar-days", "business-days", "months"] as const;
+const PAPER_UNITS = ["calendar-days", "business-days", "months"] as const;
 
 /** How it may be delivered, by the statute. */
-export const PAPER_WAYS = [
+const PAPER_WAYS = [
   "any",
   "in-person",
   "certified",
@@ -53,7 +53,7 @@ export const PAPER_WAYS = [
 export type PaperWay = (typeof PAPER_WAYS)[number];
 
 /** Whether sending it in time is enough, or it has to have arrived. */
-export const PAPER_GIVENS = ["sent", "delivered"] as const;
+const PAPER_GIVENS = ["sent", "delivered"] as const;
 
 /**
  * A paper that a state's law asks of a contractor. Data, with its source; its words are the office's
@@ -97,7 +97,7 @@ export const STATUTORY_PAPER = row({
 });
 
 /** Where a contract was signed. */
-export const SIGNED_PLACES = ["unknown", "away", "office"] as const;
+const SIGNED_PLACES = ["unknown", "away", "office"] as const;
 
 /** A contract for the work, as it was signed on paper; the day starts what the state's law counts. */
 export type Contract = RowOf<typeof CONTRACT>;
