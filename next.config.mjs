@@ -50,6 +50,11 @@ export default {
           { key: "Cache-Control", value: "no-store" },
         ],
       },
+      {
+        // So is the address of a calendar.
+        source: "/calendar/:path*",
+        headers: [{ key: "X-Robots-Tag", value: "noindex, nofollow, noarchive" }],
+      },
     ];
   },
 };

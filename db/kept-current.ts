@@ -77,6 +77,7 @@ function tablesOfLines(): string[] {
 const BESIDE: ReadonlySet<string> = new Set([
   "line_summaries",
   "due_things",
+  "line_dates",
   "line_keepers",
   "search_texts",
   "revisions",

@@ -523,6 +523,27 @@ export const linkVisits = sqliteTable(
   (t) => [index("link_visits_link").on(t.linkId)],
 );
 
+/** Addresses at which a calendar program reads the office's days: the secret is nowhere here, only its hash. */
+export const calendarFeeds = sqliteTable(
+  "calendar_feeds",
+  {
+    id: text("id").primaryKey(),
+    /** Whose it is: it ends with their access. */
+    userId: words("user_id").references(() => users.id),
+    tokenHash: words("token_hash"),
+    /** Only the lines that they look after. */
+    onlyMine: yesNo("only_mine"),
+    createdAt: words("created_at"),
+    revokedAt: text("revoked_at"),
+    revokedBy: words("revoked_by"),
+    readAt: text("read_at"),
+  },
+  (t) => [
+    uniqueIndex("calendar_feeds_token").on(t.tokenHash),
+    index("calendar_feeds_user").on(t.userId),
+  ],
+);
+
 /** Append-only: triggers refuse every change and removal. Without a line: the office's own. */
 export const history = sqliteTable(
   "history",
@@ -723,6 +744,21 @@ export const dueThings = sqliteTable(
     index("due_things_waits").on(t.waitsOn, t.kind, t.sortDay, t.sentence),
     index("due_things_keeper").on(t.keeper, t.kind, t.sortDay, t.sentence),
   ],
+);
+
+/** The days of every line that the office's calendar shows. */
+export const lineDates = sqliteTable(
+  "line_dates",
+  {
+    lineId: words("line_id").references(() => lines.id, { onDelete: "cascade" }),
+    position: integer("position").notNull(),
+    key: words("key"),
+    day: words("day"),
+    since: words("since"),
+    title: words("title"),
+    path: words("path"),
+  },
+  (t) => [primaryKey({ columns: [t.lineId, t.position] }), index("line_dates_day").on(t.day)],
 );
 
 /** How many things are due, by all that the desk can be narrowed to: few rows, whatever the office has. */

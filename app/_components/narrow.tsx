@@ -71,12 +71,14 @@ export function Narrow({
           href={to({ whose: "mine" })}
           count={left({ keeper: user.id })}
         />
-        <Choice
-          name="No one’s"
-          on={whose === "none"}
-          href={to({ whose: "none" })}
-          count={left({ keeper: "" })}
-        />
+        {whose !== "none" && left({ keeper: "" }) === 0 ? null : (
+          <Choice
+            name="No one’s"
+            on={whose === "none"}
+            href={to({ whose: "none" })}
+            count={left({ keeper: "" })}
+          />
+        )}
       </ul>
       <ul>
         <Choice name="Any day" on={when === ""} href={to({ when: "" })} />

@@ -6,6 +6,7 @@ import { preparedOn } from "#db/prepared.ts";
 import {
   dueCounts,
   dueThings,
+  lineDates,
   lineKeepers,
   lineSummaries,
   lines,
@@ -27,7 +28,7 @@ import type { Day } from "#lib/domain/time/day.ts";
 const NO_DAY = "9999";
 
 /** A line as the desk and the lists show it, from its summary. */
-export interface SummedLine extends Omit<LineSummary, "closed" | "waiting" | "things"> {
+export interface SummedLine extends Omit<LineSummary, "closed" | "waiting" | "things" | "dates"> {
   readonly name: string;
   readonly town: string;
   readonly closedOn: string | null;
@@ -107,7 +108,7 @@ const DAY = sql.placeholder("day");
 /** Keeps what was summed up from `version` of a line's file on a day. */
 export function putSummary(
   db: Db,
-  { things, ...summary }: LineSummary,
+  { things, dates, ...summary }: LineSummary,
   { version, day, name }: { readonly version: number; readonly day: Day; readonly name: string },
 ): void {
   const { lineId, ...facts } = summary;
@@ -126,6 +127,11 @@ export function putSummary(
   for (const [position, { on, where, ...thing }] of things.entries())
     db.insert(dueThings)
       .values({ ...thing, position, keeper, sortDay: on ?? NO_DAY, path: where ?? null })
+      .run();
+  db.delete(lineDates).where(eq(lineDates.lineId, lineId)).run();
+  for (const [position, date] of dates.entries())
+    db.insert(lineDates)
+      .values({ lineId, position, ...date })
       .run();
 }
 

@@ -76,7 +76,13 @@ const ADMIN_ACTIONS = [
   "removeBoxAction",
 ];
 /** Of a person's own account; of whoever holds a link; of a new office. */
-const OWN_ACTIONS = ["changeOwnPasswordAction", "signInAction", "signOutAction"];
+const OWN_ACTIONS = [
+  "changeOwnPasswordAction",
+  "makeFeedAction",
+  "revokeFeedAction",
+  "signInAction",
+  "signOutAction",
+];
 
 let office: OwnOffice;
 const cookies = new Map<Role, string>();

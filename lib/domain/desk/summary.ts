@@ -3,6 +3,7 @@ import type { Report } from "../findings/report.ts";
 import type { DueThing, OpenAnswer, Question } from "./answer.ts";
 import { answersOn } from "./answers.ts";
 import { dueThings } from "./due.ts";
+import { type LineDate, lineDates } from "./line-dates.ts";
 import { PRESSING } from "./reply.ts";
 
 /** What the desk and lists of lines say of a line. */
@@ -20,6 +21,8 @@ export interface LineSummary {
   readonly open: readonly OpenAnswer[];
   readonly openCount: number;
   readonly things: readonly DueThing[];
+  /** What the office's calendar shows of it. */
+  readonly dates: readonly LineDate[];
 }
 
 /** So many open questions of a line stand on the desk. */
@@ -64,5 +67,6 @@ export function summaryOf(
     open: open.slice(0, SHOWN).map(({ pressing: _pressing, ...answer }) => answer),
     openCount: open.length,
     things,
+    dates: lineDates(file, report, things),
   };
 }

@@ -439,6 +439,8 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   changeOwnPasswordAction: {
     args: () => [IDLE, aForm({ current: "not this one", password: "seven wet shovels" })],
   },
+  makeFeedAction: { args: () => [IDLE, aForm({ which: "all" })], writes: true },
+  revokeFeedAction: { args: () => [{ feedId: "none" }, IDLE, aForm({})] },
   saveFormFactsAction: onAuthorityForm({
     title: "Mine now",
     permitKind: "side-sewer",

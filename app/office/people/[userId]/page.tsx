@@ -3,11 +3,15 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { CalendarFeeds } from "#app/_components/calendar-feeds.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
+import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/db.ts";
 import { requireAct } from "#app/session.ts";
+import { listFeeds } from "#db/queries/calendar-feed.ts";
+import { getOffice } from "#db/queries/office.ts";
 import { getUser } from "#db/queries/user.ts";
 import { changeUserAction } from "../../actions.ts";
 import { ROLE_OPTIONS } from "../../role-options.ts";
@@ -54,6 +58,9 @@ export default async function PersonPage({
           <SubmitButton pendingWord="Saving …">Save</SubmitButton>
         </div>
       </ActionForm>
+      <Section title="Calendar addresses">
+        <CalendarFeeds feeds={listFeeds(db(), user.id)} zone={getOffice(db())?.zone ?? "UTC"} />
+      </Section>
       <p>
         <Link href="/office">Back to the office</Link>
       </p>
