@@ -20,6 +20,7 @@ import { saveLine } from "#lib/operations/save-line.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { addRows, type deskAt, fileOf, must } from "./desk.ts";
 import { applyForFennel } from "./fennel-application.ts";
+import { meetOnFennel } from "./fennel-meeting.ts";
 import { BENDS, FIXED_POINTS, PLAN_SHAPES, tiesOf } from "./fennel-plan.ts";
 import { AUTHORITY } from "./office.ts";
 import {
@@ -82,6 +83,7 @@ export function fillFennelRow(desk: Desk, who: { office: Actor; field: Actor }):
   must(addNarration(desk(who.field, "2026-11-17"), { lineId, runId: "fr-run2", text: SPOKEN }));
   callHouseholds(desk(who.office, "2026-11-20"), lineId);
   askToEnter(desk(who.office, "2026-11-23"), lineId);
+  meetOnFennel(desk(who.office, "2026-11-19"), desk(who.office, "2026-11-24"), lineId);
 }
 
 /** Before the day is planned, the households that cannot simply be without drains are called. */

@@ -11,6 +11,7 @@ import { setUpOffice } from "#lib/operations/set-up-office.ts";
 import { stampOffice } from "#lib/storage/data-folder.ts";
 import { putUnder } from "#lib/storage/durable.ts";
 import { deskAt, must } from "./desk.ts";
+import { addDistrictForm } from "./district-form.ts";
 import { fillFennelRow } from "./fennel-row.ts";
 import { AUTHORITY, OFFICE, PASSWORD, PEOPLE } from "./office.ts";
 import { fillSettledLine, ROPEWALK, TOLLGATE } from "./settled-lines.ts";
@@ -48,6 +49,7 @@ async function fill(folder: string): Promise<void> {
   must(saveOffice(admin, OFFICE));
   for (const person of others) must(await addUser(admin, { ...person, password: PASSWORD }));
   must(saveAuthority(admin, AUTHORITY));
+  await addDistrictForm(admin);
   fillSettledLine(deskAt({ db, dataFolder: folder, prefix: "tollgate" }), boss, TOLLGATE);
   fillSettledLine(deskAt({ db, dataFolder: folder, prefix: "ropewalk" }), boss, ROPEWALK);
   fillFennelRow(deskAt({ db, dataFolder: folder, prefix: "fennel" }), {

@@ -1,4 +1,5 @@
 import type { PermitState } from "#lib/domain/facts/permit.ts";
+import type { UtilityResponse } from "#lib/domain/facts/utility-response.ts";
 import { proposalsKey, proposedEntries } from "#lib/domain/ledger/propose.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { Day } from "#lib/domain/time/day.ts";
@@ -21,6 +22,7 @@ import { stepPermit } from "#lib/operations/step-permit.ts";
 import { addRows, type deskAt, fileOf, must } from "./desk.ts";
 import { AUTHORITY } from "./office.ts";
 import { anchor, entry, land, party, property, role, run, seen, unit, work } from "./rows.ts";
+import { planShutdown, type Shutdown } from "./shutdown.ts";
 
 type Desk = ReturnType<typeof deskAt>;
 
@@ -74,6 +76,10 @@ interface Story {
     readonly paid: readonly { readonly house: number; readonly part: number; readonly on: Day }[];
   };
   readonly closedOn: Day | null;
+  readonly shutdown: Shutdown | null;
+  /** What the utilities answered to the locate ticket. */
+  readonly responses: readonly (Pick<UtilityResponse, "utility" | "kind" | "answer"> &
+    Partial<Pick<UtilityResponse, "answeredOn" | "note">>)[];
   /** Pushed to the main, zeroed there and pulled back; else the counter began at the upper end. */
   readonly pulledBack: boolean;
 }
@@ -153,6 +159,36 @@ export const ROPEWALK: Story = {
     ],
   },
   closedOn: null,
+  shutdown: {
+    id: "rw-shutdown",
+    on: "2026-12-01",
+    at: "08:00",
+    until: "15:00",
+    toldOn: "2026-11-23",
+    calledOn: "2026-11-24",
+    doors: [
+      { answer: "agreed", spokeWith: "Imani Castellane", words: "Will be at work all day." },
+      { answer: "aware", spokeWith: "Rafael Ostrander", words: "" },
+      { answer: "not-reached", spokeWith: "", words: "Rang twice; nobody came." },
+    ],
+  },
+  responses: [
+    { utility: "Quillhaven Gas", kind: "gas", answer: "marked", answeredOn: "2026-11-24" },
+    {
+      utility: "City of Quillhaven water",
+      kind: "water",
+      answer: "clear",
+      answeredOn: "2026-11-24",
+    },
+    { utility: "Weir Valley Power", kind: "electric", answer: "marked", answeredOn: "2026-11-25" },
+    {
+      utility: "Harbor Cable",
+      kind: "phone-or-cable",
+      answer: "wants-time",
+      answeredOn: "2026-11-24",
+      note: "Crew comes Monday",
+    },
+  ],
 };
 
 /** Two houses; mended, inspected, closed. */
@@ -243,6 +279,17 @@ export const TOLLGATE: Story = {
     ],
   },
   closedOn: "2026-07-24",
+  shutdown: null,
+  responses: [
+    { utility: "Quillhaven Gas", kind: "gas", answer: "marked", answeredOn: "2026-06-23" },
+    {
+      utility: "City of Quillhaven water",
+      kind: "water",
+      answer: "clear",
+      answeredOn: "2026-06-23",
+    },
+    { utility: "Weir Valley Power", kind: "electric", answer: "clear", answeredOn: "2026-06-24" },
+  ],
 };
 
 export function fillSettledLine(desk: Desk, actor: Actor, story: Story): void {
@@ -271,6 +318,8 @@ export function fillSettledLine(desk: Desk, actor: Actor, story: Story): void {
   measure(desk, actor, lineId, story);
   permit(desk, actor, lineId, story);
   bookMoney(desk, actor, lineId, story);
+  answerTicket(desk(actor, story.permit.steps.at(-1)?.[1] ?? story.toldOn), lineId, story);
+  if (story.shutdown) planShutdown(desk, actor, { lineId, shutdown: story.shutdown });
   if (story.closedOn)
     must(
       closeLine(desk(actor, story.closedOn), {
@@ -595,6 +644,22 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
   addRows(desk(actor, story.ticket.calledOn), { lineId, table: "locateTickets" }, [
     { id: `${story.key}-ticket`, ...story.ticket, note: "" },
   ]);
+}
+
+/** What each utility answered to the ticket. */
+function answerTicket(act: SeedAct, lineId: string, { key, responses }: Story): void {
+  addRows(
+    act,
+    { lineId, table: "utilityResponses" },
+    responses.map((each, index) => ({
+      id: `${key}-utility${index + 1}`,
+      ticketId: `${key}-ticket`,
+      answeredOn: null,
+      goodUntil: null,
+      note: "",
+      ...each,
+    })),
+  );
 }
 
 const NOT_HERE: Readonly<Record<string, string>> = {
