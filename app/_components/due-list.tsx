@@ -1,7 +1,7 @@
 import Link from "next/link";
 import type { NamedThing } from "#app/desk.ts";
 import type { DueKind } from "#lib/domain/desk/answer.ts";
-import { formatNearDay } from "#lib/domain/time/format-day.ts";
+import { formatBriefDay } from "#lib/domain/time/format-day.ts";
 import styles from "./due-list.module.css";
 
 export const DUE_TITLES: Readonly<Record<DueKind, string>> = {
@@ -24,7 +24,7 @@ export function DueList({
       {things.map((thing) => (
         <li key={`${thing.lineId} ${thing.question} ${thing.sentence}`}>
           <span className={styles["when"]}>
-            {thing.on === null ? "" : formatNearDay(thing.on, day)}
+            {thing.on === null ? "" : formatBriefDay(thing.on, day)}
           </span>
           <Link href={`/lines/${thing.lineId}/${thing.where ?? thing.question}`}>
             {thing.sentence}

@@ -31,6 +31,24 @@ export function Fold({
     if (onPhone && details.current !== null && window.matchMedia(PHONE).matches)
       details.current.open = first.phone;
   }, [onPhone, first]);
+  // Paper has no fold: what is folded on a phone alone is printed whole.
+  useEffect(() => {
+    if (!onPhone) return;
+    let wasOpen = true;
+    const unfold = () => {
+      wasOpen = details.current?.open ?? true;
+      if (details.current !== null) details.current.open = true;
+    };
+    const foldAgain = () => {
+      if (details.current !== null) details.current.open = wasOpen;
+    };
+    window.addEventListener("beforeprint", unfold);
+    window.addEventListener("afterprint", foldAgain);
+    return () => {
+      window.removeEventListener("beforeprint", unfold);
+      window.removeEventListener("afterprint", foldAgain);
+    };
+  }, [onPhone]);
   useEffect(() => {
     const openIfNamed = () => {
       const name = decodeURIComponent(window.location.hash.slice(1));

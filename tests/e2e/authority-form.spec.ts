@@ -106,7 +106,8 @@ test("a form is added, decided, typed into and made for a line", async ({ page }
     await page.getByRole("button", { name: "Save", exact: true }).click();
     await expect(page.getByText("No longer used on any line.")).toBeVisible();
     await open(page, `${LINE}/authority/forms`);
-    await expect(page.getByText("The authority has no forms here yet.")).toBeVisible();
+    await expect(page.getByRole("link", { name: "District form 12" })).toBeVisible();
+    await expect(page.getByRole("link", { name: "Side sewer application" })).toHaveCount(0);
   });
 });
 

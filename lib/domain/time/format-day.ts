@@ -45,6 +45,15 @@ export function formatNearDay(day: Day, today: Day): string {
   return formatDay(day, today);
 }
 
+/** For a narrow column: `today`, `Tuesday`, `Wed, Nov 11`; with the year where it is another one. */
+export function formatBriefDay(day: Day, today: Day): string {
+  const ahead = daysBetween(today, day);
+  if (ahead >= -1 && ahead < 7) return formatNearDay(day, today);
+  const { year, month, day: dayOfMonth } = partsOf(day);
+  const brief = `${weekday(day).slice(0, 3)}, ${(MONTHS[month - 1] ?? "").slice(0, 3)} ${dayOfMonth}`;
+  return year === partsOf(today).year ? brief : `${brief}, ${year}`;
+}
+
 /** For the middle of a sentence: `on Thursday, December 3`, but `today` and `tomorrow` bare. */
 export function onNearDay(day: Day, today: Day): string {
   const near = Math.abs(daysBetween(today, day)) <= 1;

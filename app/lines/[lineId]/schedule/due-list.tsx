@@ -6,7 +6,7 @@ import type { Report } from "#lib/domain/findings/report.ts";
 import styles from "./schedule.module.css";
 
 const KIND_WORDS: Record<DueThing["kind"], string> = {
-  late: "late",
+  late: "overdue",
   due: "due",
   blocked: "blocked",
   waiting: "waiting",

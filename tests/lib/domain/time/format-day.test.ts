@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import {
+  formatBriefDay,
   formatDate,
   formatDay,
   formatFullDay,
@@ -34,4 +35,14 @@ test.each([
 test("formatFullDay() and formatDate() leave nothing to today", () => {
   expect(formatFullDay("2026-12-03")).toBe("Thursday, December 3, 2026");
   expect(formatDate("2026-12-03")).toBe("December 3, 2026");
+});
+
+test.each([
+  ["2026-11-25", "today"],
+  ["2026-12-01", "Tuesday"],
+  ["2026-12-02", "Wed, Dec 2"],
+  ["2026-11-11", "Wed, Nov 11"],
+  ["2025-11-11", "Tue, Nov 11, 2025"],
+])("formatBriefDay() says %s as %s", (day, words) => {
+  expect(formatBriefDay(day, TODAY)).toBe(words);
 });

@@ -93,10 +93,10 @@ function answerWords(file: LineFile): string {
   const given = file.consents.filter((consent) => consent.state === "given").length;
   const refused = file.consents.filter((consent) => consent.state === "refused").length;
   const held = heldNames(file).length;
-  if (file.consents.length === 0) return "No one has been asked yet.";
+  if (file.consents.length === 0) return "No one has been asked yet";
   const no = refused === 0 ? "none refused" : `${refused} refused`;
   const names = held === 0 ? "" : `, ${held} signed under another name`;
-  return `${counted(given, "consent")} given, ${no}${names}.`;
+  return `${counted(given, "consent")} given, ${no}${names}`;
 }
 
 /** Signatures that are no longer what was signed: changed since, or their document is lost. */

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { Fold } from "#app/_components/fold.client.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { PrintButton } from "#app/_components/print-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -79,10 +80,12 @@ export default async function MeetingPage({
       {meeting === null ? null : (
         <>
           <SheetLinks {...{ lineId, meeting, language, today }} />
-          <MeetingSheet {...part} meeting={meeting} office={office} language={language} />
           {meeting.on > today ? null : (
             <MeetingTakeover {...part} meeting={meeting} work={may("work-the-file")} />
           )}
+          <Fold onPhone bare opened={meeting.on >= today} summary="The sheet for the table">
+            <MeetingSheet {...part} meeting={meeting} office={office} language={language} />
+          </Fold>
         </>
       )}
     </div>

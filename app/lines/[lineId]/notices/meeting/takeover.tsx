@@ -74,7 +74,9 @@ export function MeetingTakeover(props: TakeoverProps) {
             action={draftMeetingAction.bind(null, { lineId, meetingId: meeting.id })}
             label="Draft the letters"
           >
-            <SubmitButton pendingWord="Drafting …">Draft {counted(count, "letter")}</SubmitButton>
+            <div>
+              <SubmitButton pendingWord="Drafting …">Draft {counted(count, "letter")}</SubmitButton>
+            </div>
           </ActionForm>
         )}
         <p>
