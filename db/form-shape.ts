@@ -22,6 +22,7 @@ export const FieldsShape = z
     lines: z.enum(FORM_LINES),
     places: PlaceShape.array(),
     hint: words,
+    printed: words.default(""),
     most: z.int().min(0).nullable(),
     options: z.string().array(),
     needed: z.boolean(),

@@ -16,8 +16,8 @@ const from = (fact: string, row = 0): Source => ({ source: "fact", fact, row });
 const ASKED: readonly (readonly [string, string, Source])[] = [
   ["Applicant", "Applicant", from("application.applicant")],
   ["Contractor", "Contractor", from("contractor.name")],
-  ["Contractor’s license and last day", "License", from("contractor.license")],
-  ["", "License valid to", from("contractor.license-expires")],
+  ["Contractor’s license", "License", from("contractor.license")],
+  ["Good through", "License valid to", from("contractor.license-expires")],
   ["Office telephone", "Telephone", from("contractor.phone")],
   ["Site addresses", "Site", from("property.address")],
   ["Parcel numbers", "Parcels", from("property.parcel")],
@@ -56,10 +56,10 @@ async function districtForm(): Promise<Uint8Array> {
   const form = document.getForm();
   let row = 0;
   for (const [printed, name] of ASKED) {
-    const isBeside = printed === "";
+    const isBeside = name === "License valid to";
     if (!isBeside) row += 1;
     const bottom = TOP - row * STEP;
-    if (!isBeside) page.drawText(printed, { x: 54, y: bottom + 24, size: 9, font });
+    page.drawText(printed, { x: isBeside ? 314 : 54, y: bottom + 24, size: 9, font });
     const isNarrow = NARROW.has(name);
     form.createTextField(name).addToPage(page, {
       ...{ x: isBeside ? 314 : 54, y: bottom, width: isNarrow ? 244 : 504, height: 18 },

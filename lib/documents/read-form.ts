@@ -8,9 +8,11 @@ import {
   PDFTextField,
 } from "@cantoo/pdf-lib";
 import type { FormField, FormLines, FormPage } from "#lib/domain/facts/form.ts";
+import { withPrintedLabels } from "#lib/domain/form/printed-label.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import { annotationsOf, type FoundField, fieldsOf, kindOf, optionsOf } from "./form-fields.ts";
 import { hasXfa, mayBeFilled, openPdf } from "./open-pdf.ts";
+import { printedWords } from "./printed-words.ts";
 import { shownPlace, shownSize } from "./shown-page.ts";
 
 /** What is on a form. */
@@ -60,7 +62,10 @@ export async function readForm(bytes: Uint8Array): Promise<Result<ReadForm, stri
       const { width, height } = shownSize(page);
       return { width: rounded(width), height: rounded(height) };
     }),
-    fields: merged(found.flatMap((each) => fieldOf(document, each) ?? [])),
+    fields: withPrintedLabels(
+      merged(found.flatMap((each) => fieldOf(document, each) ?? [])),
+      found.length === 0 ? [] : await printedWords(bytes),
+    ),
     notes: notesOn(document, { found, xfa }),
   });
 }
@@ -88,6 +93,7 @@ function fieldOf(document: PDFDocument, found: FoundField): FormField | null {
       return [{ page: page + 1, ...mapped(place) }];
     }),
     hint: hintOf(found),
+    printed: "",
     most: field instanceof PDFTextField ? (field.getMaxLength() ?? null) : null,
     options: kind === "choice" ? optionsOf(found) : [],
     needed: field.isRequired(),

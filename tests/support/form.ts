@@ -8,6 +8,7 @@ export function aField(name: string, overrides: Partial<FormField> = {}): FormFi
     lines: "one",
     places: [{ page: 1, left: 60, top: 60, width: 200, height: 18 }],
     hint: "",
+    printed: "",
     most: null,
     options: [],
     needed: false,

@@ -32,6 +32,8 @@ export interface FormField {
   readonly places: readonly FormPlace[];
   /** What the form says of it to somebody who points at it. */
   readonly hint: string;
+  /** The words printed beside it on the page; empty where none are near. */
+  readonly printed: string;
   /** Most signs that it takes; null: no limit. */
   readonly most: number | null;
   /** What can be selected, for a choice. */

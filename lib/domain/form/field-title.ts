@@ -2,9 +2,16 @@ import type { FormField, FormPlace } from "../facts/form.ts";
 import { capital } from "../say/capital.ts";
 import { wordsOfName } from "./suggest.ts";
 
-/** A field as people call it: what the form says of it, else its name as words. */
-export function fieldTitle({ hint, name, placed }: FormField): string {
+/** A name that its maker’s program gave: it says nothing of what goes in. */
+const NAMELESS = /^(text|check ?box|field|form|input|fill|untitled|undefined|f|t|c|cb)?[\s\d_.]*$/i;
+
+/**
+ * A field as people call it: what the form says of it, else its name as words; where the name says
+ * nothing, what is printed beside it.
+ */
+export function fieldTitle({ hint, name, placed, printed }: FormField): string {
   if (hint !== "") return hint;
+  if (printed !== "" && NAMELESS.test(wordsOfName(name))) return printed;
   const words = wordsOfName(name);
   return placed || words === "" || words === name.toLowerCase() ? name : capital(words);
 }

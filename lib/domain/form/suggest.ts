@@ -2,7 +2,7 @@ import type { FormField, FormMapping } from "../facts/form.ts";
 import { formFact } from "./form-facts.ts";
 
 // What a form's fields are called is its maker's choice. A suggestion goes by the words in the name and in
-// what the form says of the field; a person looks at every one before it is used.
+// what the form says of the field, then by what is printed beside it; a person looks at every one before it is used.
 
 interface Clue {
   /** Every one of these stands in the name. */
@@ -115,20 +115,27 @@ export function wordsOfName(name: string): string {
     .toLowerCase();
 }
 
-/** What probably goes into a field, by what it is called; null where nothing speaks for anything. */
+/** What probably goes into a field, by what it is called or else by what is printed beside it; null where nothing speaks for anything. */
 export function suggestedMapping(field: FormField): FormMapping | null {
   if (field.kind === "signature") return null;
-  const hint = field.hint.toLowerCase().replace(/[^a-z0-9 ]+/g, " ");
+  const hint = plain(field.hint);
+  const printed = plain(field.printed);
   const name = wordsOfName(field.name);
   const blank = { field: field.name, fact: "", row: 0, words: "", when: [] };
   if (NOT_OURS.test(name) || NOT_OURS.test(hint)) return { ...blank, source: "blank" };
-  const fact = factIn(name) ?? factIn(hint) ?? factIn(`${name} ${hint}`);
+  const named = factIn(name) ?? factIn(hint) ?? factIn(`${name} ${hint}`);
+  if (named === null && NOT_OURS.test(printed)) return { ...blank, source: "blank" };
+  const fact = named ?? factIn(printed);
   const known = fact === null ? null : formFact(fact);
   if (known === null) return null;
   if ((field.kind === "text") !== (known.kind !== "choice")) return null;
   const row = known.repeats ? rowIn(name, field) : 0;
   const when = field.kind === "check" ? [{ value: "yes", option: "" }] : [];
   return { ...blank, source: "fact", fact: known.key, row, when };
+}
+
+function plain(words: string): string {
+  return words.toLowerCase().replace(/[^a-z0-9 ]+/g, " ");
 }
 
 function factIn(words: string): string | null {

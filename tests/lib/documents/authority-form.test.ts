@@ -1,7 +1,7 @@
 import { execFileSync } from "node:child_process";
 import fs from "node:fs";
 import path from "node:path";
-import { PDFDocument, PDFName, PDFString } from "@cantoo/pdf-lib";
+import { degrees, PDFDocument, PDFName, PDFString, StandardFonts } from "@cantoo/pdf-lib";
 import { describe, expect, test } from "vitest";
 import { fillForm } from "#lib/documents/fill-form.ts";
 import { fillFormApart, readFormApart } from "#lib/documents/forms-apart.ts";
@@ -69,6 +69,31 @@ describe("reading", () => {
     expect(fields.get("Pipe Material")?.options).toEqual(["Vitrified clay", "PVC", "Cast iron"]);
     expect(fields.get("Permit No")?.hint).toBe("For office use only");
     expect(fields.get("Date")).toMatchObject({ needed: true, places: [{ page: 2 }] });
+  });
+
+  test("what is printed beside a field is read, on a page that lies on its side too", async () => {
+    for (const turn of [0, 90]) {
+      const document = await PDFDocument.create();
+      const font = await document.embedFont(StandardFonts.Helvetica);
+      const page = document.addPage([612, 792]);
+      const form = document.getForm();
+      if (turn === 0) {
+        page.drawText("Parcel number:", { x: 54, y: 704, size: 9, font });
+        page.drawText("Repair", { x: 76, y: 603, size: 9, font });
+      } else {
+        page.setRotation(degrees(90));
+        page.drawText("Parcel number:", { x: 112, y: 54, size: 9, font, rotate: degrees(90) });
+        page.drawText("Repair", { x: 211, y: 76, size: 9, font, rotate: degrees(90) });
+      }
+      const [text, check] = [form.createTextField("f1"), form.createCheckBox("f2")];
+      if (turn === 0) text.addToPage(page, { x: 150, y: 700, width: 200, height: 16 });
+      else text.addToPage(page, { x: 100, y: 150, width: 16, height: 200 });
+      if (turn === 0) check.addToPage(page, { x: 54, y: 600, width: 14, height: 14 });
+      else check.addToPage(page, { x: 200, y: 54, width: 14, height: 14 });
+      const fields = await fieldsOf(await document.save());
+      expect(fields.get("f1")?.printed, `turned by ${turn}`).toBe("Parcel number");
+      expect(fields.get("f2")?.printed, `turned by ${turn}`).toBe("Repair");
+    }
   });
 
   test("our letters’ own library writes fields otherwise and they are found too", async () => {
@@ -298,6 +323,7 @@ describe("boxes over a form without fields", () => {
     lines: "one" as const,
     places: [place],
     hint: "",
+    printed: "",
     most: null,
     options: [],
     needed: false,

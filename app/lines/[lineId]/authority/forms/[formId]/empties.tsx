@@ -42,9 +42,11 @@ export function TypeIn({
 function TypeInField({ answer, at }: Numbered) {
   const { field, state, from, fact } = answer;
   const typed = from === "typed" && state === "filled" ? answer.words : "";
-  const label = `${at + 1}. ${fieldTitle(field)}`;
+  const title = fieldTitle(field);
+  const label = `${at + 1}. ${title}`;
   const place = field.places[0];
   const hint = [
+    field.printed === "" || field.printed === title ? "" : `“${field.printed}”`,
     place === undefined ? "" : placeWords(place),
     fact === "" ? "" : `${fact}: not on file`,
     field.most === null ? "" : `at most ${field.most} characters`,

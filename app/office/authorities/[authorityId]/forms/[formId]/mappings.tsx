@@ -39,7 +39,7 @@ export function Mappings({
         <thead>
           <tr>
             <th scope="col">Field</th>
-            <th scope="col">Place</th>
+            <th scope="col">Printed beside it</th>
             <th scope="col">What goes in</th>
           </tr>
         </thead>
@@ -110,7 +110,17 @@ function FieldRow({
         <br />
         <span className="muted small">{kindOf(field)}</span>
       </th>
-      <td className="small">{field.places.map(placeWords).join("; ") || "on no page"}</td>
+      <td>
+        {field.printed === "" || field.printed === title ? null : (
+          <>
+            “{field.printed}”
+            <br />
+          </>
+        )}
+        <span className="muted small">
+          {field.places.map(placeWords).join("; ") || "on no page"}
+        </span>
+      </td>
       <td>
         {may && field.kind !== "signature" ? (
           <MappingChoice

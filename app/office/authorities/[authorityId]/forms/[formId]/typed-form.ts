@@ -119,6 +119,7 @@ export function typedBox(typed: TypedBox): Result<FormField, Wrong> {
     lines: typed.kind === "many" ? "many" : "one",
     places: [{ page, left, top, width, height }],
     hint: "",
+    printed: "",
     most: null,
     options: [],
     needed: false,
