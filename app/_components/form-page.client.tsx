@@ -1,9 +1,10 @@
 "use client";
 
-import { type MouseEvent, useEffect, useRef, useState } from "react";
+import { type PointerEvent, useEffect, useRef, useState } from "react";
 import { Document, Page, pdfjs } from "react-pdf";
 import type { FormPage, FormPlace } from "#lib/domain/facts/form.ts";
 import { inches } from "#lib/domain/form/field-title.ts";
+import { DrawnBox, nameTheBox, useBoxDrawing } from "./box-drawing.client.tsx";
 import styles from "./form-page.module.css";
 
 pdfjs.GlobalWorkerOptions.workerSrc = new URL(
@@ -17,13 +18,17 @@ interface PictureProps {
   readonly pages: readonly FormPage[];
   /** Every field with its number as the tables have it. */
   readonly marks: readonly { readonly number: number; readonly places: readonly FormPlace[] }[];
+  /** Boxes are drawn on it; their numbers go into the form that places them. */
+  readonly draws?: boolean;
 }
+
+const NO_PAGE: FormPage = { width: 0, height: 0 };
 
 /** A page is no use wider than this beside the tables. */
 const WIDEST = 720;
 
 /** One page of a blank form with its fields numbered; a press tells where it was, in inches. */
-export function FormPicture({ address, pages, marks }: PictureProps) {
+export function FormPicture({ address, pages, marks, draws = false }: PictureProps) {
   const [shown, setShown] = useState(1);
   const [pressed, setPressed] = useState("");
   const [width, setWidth] = useState<number | null>(null);
@@ -36,10 +41,16 @@ export function FormPicture({ address, pages, marks }: PictureProps) {
     return () => watch.disconnect();
   }, []);
   const size = pages[shown - 1];
+  const drawing = useBoxDrawing(size ?? NO_PAGE, shown);
   if (size === undefined) return null;
   const part = (points: number, whole: number) => `${(points / whole) * 100}%`;
 
-  function press(event: MouseEvent<HTMLElement>) {
+  function turnTo(page: number) {
+    drawing.clear();
+    setShown(page);
+  }
+
+  function press(event: PointerEvent<HTMLElement>) {
     if (size === undefined) return;
     const box = event.currentTarget.getBoundingClientRect();
     const left = ((event.clientX - box.left) / box.width) * size.width;
@@ -57,7 +68,7 @@ export function FormPicture({ address, pages, marks }: PictureProps) {
             type="button"
             className="button"
             aria-disabled={shown === 1}
-            onClick={() => setShown(Math.max(1, shown - 1))}
+            onClick={() => turnTo(Math.max(1, shown - 1))}
           >
             Previous page
           </button>
@@ -68,15 +79,39 @@ export function FormPicture({ address, pages, marks }: PictureProps) {
             type="button"
             className="button"
             aria-disabled={shown === pages.length}
-            onClick={() => setShown(Math.min(pages.length, shown + 1))}
+            onClick={() => turnTo(Math.min(pages.length, shown + 1))}
           >
             Next page
           </button>
         </div>
       ) : null}
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: only tells a place; boxes are placed by numbers */}
-      {/* biome-ignore lint/a11y/useKeyWithClickEvents: the same */}
-      <div ref={frame} className={styles["page"]} style={{ maxWidth: WIDEST }} onClick={press}>
+      {draws ? (
+        <div className="cluster">
+          <button type="button" className="button" onClick={drawing.begin}>
+            New box
+          </button>
+          <span className="muted small">
+            Or draw one on the page. Drag it, or move it by arrow keys; with Shift they change its
+            size.
+          </span>
+        </div>
+      ) : null}
+      <div
+        ref={frame}
+        className={styles["page"]}
+        style={{ maxWidth: WIDEST }}
+        onPointerDown={(event) => {
+          press(event);
+          if (draws) drawing.press(event);
+        }}
+        {...(draws
+          ? {
+              onPointerMove: drawing.move,
+              onPointerUp: drawing.release,
+              onPointerCancel: drawing.release,
+            }
+          : {})}
+      >
         <Document
           file={address}
           loading={<p>Opening the form …</p>}
@@ -109,7 +144,17 @@ export function FormPicture({ address, pages, marks }: PictureProps) {
               </span>
             )),
         )}
+        {drawing.box === null ? null : (
+          <DrawnBox box={drawing.box} size={size} onKeyDown={drawing.keys} />
+        )}
       </div>
+      {drawing.box === null ? null : (
+        <div>
+          <button type="button" className="button" onClick={nameTheBox}>
+            Name this box
+          </button>
+        </div>
+      )}
       <p role="status" className="muted small">
         {pressed === "" ? "Press anywhere on the page to read the place in inches." : pressed}
       </p>

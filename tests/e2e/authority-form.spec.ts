@@ -75,6 +75,31 @@ test("a form is added, decided, typed into and made for a line", async ({ page }
     await page.getByRole("button", { name: "Save the table" }).click();
     await expect(page.getByText("1 page, 6 fields, all decided")).toBeVisible();
   });
+  await test.step("a box is drawn on the page, by pointer and by keys, and its numbers are entered", async () => {
+    await page.getByText("The page, with its fields numbered").click();
+    const box = page.getByRole("form", { name: "Place a box" });
+    const picture = page.locator("#picture canvas");
+    await picture.scrollIntoViewIfNeeded();
+    const frame = await picture.boundingBox();
+    if (frame === null) throw new Error("The page is not shown");
+    const inch = frame.width / 8.5;
+    await page.mouse.move(frame.x + inch, frame.y + 2 * inch);
+    await page.mouse.down();
+    await page.mouse.move(frame.x + 3 * inch, frame.y + 2.5 * inch, { steps: 4 });
+    await page.mouse.up();
+    const drawn = page.getByRole("button", { name: /^New box, 2(\.\d+)? by 0?\.(49|5)\d* in/ });
+    await expect(drawn).toBeVisible();
+    expect(Number(await box.getByLabel("From the left").inputValue())).toBeCloseTo(1, 1);
+    expect(Number(await box.getByLabel("From the top").inputValue())).toBeCloseTo(2, 1);
+    await page.getByRole("button", { name: "New box", exact: true }).press("Enter");
+    const first = page.getByRole("button", { name: /^New box, 2 by 0\.25 in/ });
+    await first.press("ArrowRight");
+    await expect(box.getByLabel("From the left")).toHaveValue("3.31");
+    await first.press("Shift+ArrowDown");
+    await expect(box.getByLabel("Height")).toHaveValue("0.31");
+    await page.getByRole("button", { name: "Name this box" }).click();
+    await expect(box.getByLabel(/^What the box is for/)).toBeFocused();
+  });
   await test.step("everybody can read the page", () => isReadable(page));
   const form = new URL(page.url()).pathname.split("/").at(-1);
   await test.step("the packet counts what is empty", async () => {

@@ -90,6 +90,7 @@ export default async function FormPage({ params, searchParams }: Props) {
           address={address}
           pages={form.pages}
           marks={form.fields.map(({ places }, at) => ({ number: at + 1, places }))}
+          draws={may}
         />
       </Section>
       <Section
@@ -97,7 +98,7 @@ export default async function FormPage({ params, searchParams }: Props) {
         id="boxes"
         folded={placed === 0 ? "none placed" : `${placed} placed`}
         opened={form.fields.length === 0}
-        note="For a form without fields, or where one is missing: a box is typed over the page. Measure in inches from the upper left corner, or press on the page above."
+        note="For a form without fields, or where one is missing: a box is typed over the page. Draw it on the page above, or enter inches from the upper left corner."
       >
         <Boxes form={form} may={may} />
       </Section>
