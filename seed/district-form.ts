@@ -18,7 +18,7 @@ const ASKED: readonly (readonly [string, string, Source])[] = [
   ["Contractor", "Contractor", from("contractor.name")],
   ["Contractor’s license", "License", from("contractor.license")],
   ["Good through", "License valid to", from("contractor.license-expires")],
-  ["Office telephone", "Telephone", from("contractor.phone")],
+  ["Office phone", "Phone", from("contractor.phone")],
   ["Site addresses", "Site", from("property.address")],
   ["Parcel numbers", "Parcels", from("property.parcel")],
   ["Owner, first listed", "Owner 1", from("owner.name", 1)],

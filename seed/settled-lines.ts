@@ -169,7 +169,7 @@ export const ROPEWALK: Story = {
     doors: [
       { answer: "agreed", spokeWith: "Imani Castellane", words: "Will be at work all day." },
       { answer: "aware", spokeWith: "Rafael Ostrander", words: "" },
-      { answer: "not-reached", spokeWith: "", words: "Rang twice; nobody came." },
+      { answer: "not-reached", spokeWith: "", words: "Rang twice, no answer." },
     ],
   },
   responses: [

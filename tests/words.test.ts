@@ -42,6 +42,8 @@ const DECIDED: readonly (readonly [RegExp, string])[] = [
   [/\bfrom memory\b/giu, "(not said at all)"],
   [/\bnotario\b/giu, "notary public"],
   [/\bpause of (the )?drains\b|\bdrain pause\b/giu, "drain shutdown"],
+  [/\b(the|a) pause\b/giu, "the shutdown"],
+  [/\blive (branch|connection|tie-in)/giu, "active"],
   [/\btaps? sticking\b/giu, "connection sticking into pipe"],
 ];
 

@@ -50,7 +50,7 @@ export function recordReply(act: Act, input: ReplyWord): Result<{ replyId: strin
     };
     return ok({
       value: { replyId: reply.id },
-      sentence: `Answer to ${nameRow(file, "notices", noticeId)}: ${sayReply(reply)}`,
+      sentence: `Reply to ${nameRow(file, "notices", noticeId)}: ${sayReply(reply)}`,
       detail: { after: reply },
       write: (db) => insertRow(db, "replies", { lineId, row: reply }),
     });

@@ -56,7 +56,7 @@ export function recordRollCall(
     if (call === undefined) return refuse("not-found", "", "the drain shutdown");
     const { pause } = call;
     if (pauseKey(pause) !== said.about)
-      return refuse("changed-meanwhile", "", "the day or hours of the pause");
+      return refuse("changed-meanwhile", "", "the day or hours of the shutdown");
     const door = call.doors.find(
       ({ propertyId, unitId }) => propertyId === said.propertyId && unitId === said.unitId,
     );

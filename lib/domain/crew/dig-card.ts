@@ -161,7 +161,7 @@ function pauseStops(
     return openDoors(rollCall).length === 0 ? [] : [`${rollCallLine(rollCall, today)}.`];
   return branches.length === 0
     ? []
-    : ["No drain shutdown is entered for this day, and live branches drain to the work."];
+    : ["No drain shutdown is entered for this day, and active branches drain to the work."];
 }
 
 function callOn(file: LineFile, report: Report, on: Day): RollCall | null {

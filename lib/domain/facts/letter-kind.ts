@@ -109,7 +109,7 @@ export const LETTERS = kinds({
   "drains-back": {
     said: "drains-back-on notice",
     purpose:
-      "To everyone who was told not to use drains: the pause is over, and what to do if a drain backs up.",
+      "To everyone who was told not to use drains: the shutdown is over, and what to do if a drain backs up.",
     asks: [],
   },
   meeting: {

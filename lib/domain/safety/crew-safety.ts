@@ -171,7 +171,7 @@ function flowPart({ tieIns }: Found, touched: readonly Stretch[]): SafetyPart {
       live && tieIn.parentId === null && (station === null || station >= lowest),
   );
   const count =
-    above.length === 1 ? "1 live connection drains" : `${above.length} live connections drain`;
+    above.length === 1 ? "1 active connection drains" : `${above.length} active connections drain`;
   return {
     key: "flow",
     title: "Water that people run",

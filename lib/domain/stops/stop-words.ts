@@ -11,7 +11,7 @@ export const STOP_WORDS: Record<HoldStop, string> = {
   demand: "a demand for money",
   submission: "submission",
   digging: "digging",
-  "closing-branches": "lining, bursting or replacing the pipe over live branches",
+  "closing-branches": "lining, bursting or replacing the pipe over active branches",
   pause: "a drain shutdown",
   "test-visit": "a test visit",
 };

@@ -34,7 +34,7 @@ function hasPauseHours(facts: LetterFacts): string | null {
   if (event === null)
     return "The day of the shutdown is not set: enter the event “drain shutdown” under Dates.";
   return hoursWords(event, facts.words) === ""
-    ? "The hours of the pause are not set: enter when it begins and ends with the event."
+    ? "The hours of the shutdown are not set: enter when it begins and ends with the event."
     : null;
 }
 

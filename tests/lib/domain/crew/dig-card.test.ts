@@ -94,7 +94,7 @@ describe("what is against digging comes first", () => {
     };
     expect(cardOf(told).stops.join(" ")).not.toContain("Drain shutdown");
     expect(cardOf({ events: [] }).stops).toContain(
-      "No drain shutdown is entered for this day, and live branches drain to the work.",
+      "No drain shutdown is entered for this day, and active branches drain to the work.",
     );
     expect(cardOf({ events: [], tieIns: [] }).stops.join(" ")).not.toContain("shutdown");
   });

@@ -245,7 +245,7 @@ describe("hours are a field of their own", () => {
     expect(gapsOf(file, ["ottilie", "12"], { kind: "drain-pause" })).toBe("");
     const open = { ...file, events: events.map((each) => ({ ...each, until: "" })) };
     expect(gapsOf(open, ["ottilie", "12"], { kind: "drain-pause" })).toContain(
-      "The hours of the pause are not set",
+      "The hours of the shutdown are not set",
     );
   });
 

@@ -97,13 +97,13 @@ describe("crewSafety() on a dig", () => {
       }),
       "flow",
     );
-    expect(flow?.why).toBe("2 live connections drain to the open pipe: T2 and T3.");
+    expect(flow?.why).toBe("2 active connections drain to the open pipe: T2 and T3.");
     const eight = Array.from({ length: 8 }, (_, at) =>
       aTieIn(`T${at + 1}`, { label: `T${at + 1}`, station: 2_600 + at * 300 }),
     );
     const all = part(safetyOf({ scope: [DIG], tieIns: eight }), "flow");
     expect(all?.why).toBe(
-      "8 live connections drain to the open pipe: T1, T2, T3, T4, T5, T6, T7 and T8.",
+      "8 active connections drain to the open pipe: T1, T2, T3, T4, T5, T6, T7 and T8.",
     );
     expect(said(flow)).toContain("pump around the flow");
   });

@@ -45,8 +45,8 @@ export function digAreaColumns(file: Pick<LineFile, "properties">): readonly Gri
     },
     { key: "length", title: "Length", kind: "feet", width: 9, example: "20" },
     { key: "width", title: "Width", kind: "feet", width: 9, example: "4" },
-    { key: "firstOn", title: "First day", kind: "day", width: 14, example: "2026-12-07" },
-    { key: "lastOn", title: "Last day", kind: "day", width: 14, example: "2026-12-09" },
+    { key: "firstOn", title: "First day", kind: "day", width: 14, example: "Dec 7, 2026" },
+    { key: "lastOn", title: "Last day", kind: "day", width: 14, example: "Dec 9, 2026" },
     {
       key: "restoration",
       title: "Restoration",
@@ -91,7 +91,7 @@ export const SPILL_COLUMNS: readonly GridColumn[] = [
     required: true,
     choices: optionsOf(SPILL_WORDS),
   },
-  { key: "on", title: "Date", kind: "day", width: 14, required: true, example: "2026-12-03" },
+  { key: "on", title: "Date", kind: "day", width: 14, required: true, example: "Dec 3, 2026" },
   { key: "at", title: "Time", kind: "time", width: 10, example: "6:20 AM" },
   {
     key: "place",

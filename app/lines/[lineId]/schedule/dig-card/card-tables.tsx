@@ -72,10 +72,10 @@ function whenWords({ on, at }: Clock, today: string): string {
 
 export function Branches({ file, card: { branches } }: CardPart) {
   return (
-    <section aria-label="Live branches">
-      <h2>Live branches to keep running</h2>
+    <section aria-label="Active branches">
+      <h2>Active branches to keep running</h2>
       {branches.length === 0 ? (
-        <p>No live branch drains to the work.</p>
+        <p>No active branch drains to the work.</p>
       ) : (
         <Fold onPhone bare summary={counted(branches.length, "branch", "branches")}>
           <Scroll>
