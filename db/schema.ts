@@ -605,6 +605,7 @@ export const outbox = sqliteTable(
     lineId: words("line_id").references(() => lines.id),
     noticeId: text("notice_id"),
     deliveryId: text("delivery_id"),
+    entryId: text("entry_id"),
     uploadId: text("upload_id"),
     toAddress: words("to_address"),
     toName: words("to_name"),

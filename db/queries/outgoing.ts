@@ -10,6 +10,7 @@ const COLUMNS = {
   lineId: outbox.lineId,
   noticeId: outbox.noticeId,
   deliveryId: outbox.deliveryId,
+  entryId: outbox.entryId,
   uploadId: outbox.uploadId,
   toAddress: outbox.toAddress,
   toName: outbox.toName,
@@ -60,6 +61,14 @@ export function listUnsentIds(db: Db): string[] {
 
 export function insertOutgoing(db: Db, message: Outgoing): void {
   db.insert(outbox).values(message).run();
+}
+
+/** Keeps the paper that went out with a message, so that a further try brings the same. */
+export function keepOutgoingPaper(
+  db: Db,
+  { id, uploadId }: { id: string; uploadId: string },
+): void {
+  db.update(outbox).set({ uploadId }).where(eq(outbox.id, id)).run();
 }
 
 /** The messages that wait to be sent. */

@@ -47,6 +47,7 @@ export function outgoingOf(
     lineId,
     noticeId: delivery.noticeId,
     deliveryId: delivery.id,
+    entryId: null,
     uploadId: null,
     toAddress: party.email,
     toName: party.name,

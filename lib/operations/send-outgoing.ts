@@ -1,8 +1,14 @@
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getMailRules } from "#db/queries/mailbox.ts";
 import { getOffice } from "#db/queries/office.ts";
-import { countSentSince, listUnsentIds, outgoingQueue } from "#db/queries/outgoing.ts";
+import {
+  countSentSince,
+  keepOutgoingPaper,
+  listUnsentIds,
+  outgoingQueue,
+} from "#db/queries/outgoing.ts";
 import { updateRow } from "#db/queries/row.ts";
+import { renderAccounts } from "#lib/documents/account-document.tsx";
 import { DocumentRefused } from "#lib/documents/printable.ts";
 import { renderCertificates } from "#lib/documents/render-certificates.tsx";
 import { renderLetters } from "#lib/documents/render-letters.tsx";
@@ -10,6 +16,7 @@ import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import { MAYBE_TWICE, type Outgoing } from "#lib/domain/notices/outgoing.ts";
+import { accountPapers } from "#lib/domain/paper/account-papers.ts";
 import { certificateOf } from "#lib/domain/paper/certificate.ts";
 import { LETTER_PLANS } from "#lib/domain/paper/kinds/index.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
@@ -125,11 +132,37 @@ async function attachmentsOf(
   place: Workplace,
   { file, office, message }: Carried,
 ): Promise<MailMessage["attachments"]> {
+  if (message.entryId !== null) return [await invoiceOf(place, { file, office, message })];
   if (message.noticeId === null) return copyOf(place, { file, office, message });
   const notice = file.notices.find(({ id }) => id === message.noticeId);
   if (!notice) throw new Error("The letter is no longer in the file");
   const bytes = await paperOf(place, { file, notice, office });
   return [{ name: `${fileName(notice, office)}.pdf`, bytes }];
+}
+
+/** The PDF of an invoice: the one that is kept from an earlier try, or made and kept now. */
+async function invoiceOf(
+  place: Workplace,
+  { file, office, message }: Carried,
+): Promise<MailMessage["attachments"][number]> {
+  const kept = file.uploads.find(({ id }) => id === message.uploadId);
+  const there = kept ? readStored(place.dataFolder, kept.sha256) : null;
+  if (kept && there !== null) return { name: kept.name, bytes: there };
+  const today = place.today();
+  const [paper] = accountPapers({ file, office, today }, [message.entryId ?? ""]);
+  if (paper === undefined) throw new Error("The invoice is no longer in the file");
+  const { bytes } = await renderAccounts([paper]);
+  const act = actFor(place, place.db, "Outbox");
+  const name = `${fileWords(`${office.name} ${paper.subject}`)}.pdf`;
+  const made = await keepPdf(act, { lineId: file.line.id, name, bytes, note: "As sent" });
+  place.db.transaction(
+    (db) => {
+      made.enter({ ...act, db });
+      keepOutgoingPaper(db, { id: message.id, uploadId: made.upload.id });
+    },
+    { behavior: "immediate" },
+  );
+  return { name, bytes };
 }
 
 async function copyOf(

@@ -44,6 +44,7 @@ export function copyOutgoing(
       lineId: file.line.id,
       noticeId: null,
       deliveryId: null,
+      entryId: null,
       uploadId: document.id,
       toAddress: party.email,
       toName: party.name,

@@ -78,6 +78,7 @@ const EN = {
       `To pay by card, bank transfer or installments, contact us first: ${contact}.`,
     quote: (reference: string) => `Please write “${reference}” on the check.`,
     joint: (names: string) => `Addressed to ${names} jointly; one payment covers it.`,
+    attached: "The invoice is attached as a PDF.",
     basis: "The calculation was sent with the proposed split; we will send it again on request.",
   },
   slip: {
@@ -177,6 +178,7 @@ const ES: LedgerWords = {
     quote: (reference) => `Escriba en él, por favor, “${reference}”.`,
     joint: (names) =>
       `Esta factura es para ${names} en conjunto; se paga una sola vez, por cualquiera de ellos.`,
+    attached: "La factura va adjunta en PDF.",
     basis:
       "La cuenta de la parte se envió con el reparto propuesto; la enviamos otra vez si la pide.",
   },

@@ -12,13 +12,15 @@ export const MAYBE_TWICE =
 
 /**
  * One message in the outbox: a delivery by mail message on its way out, or a message that is no
- * delivery of a letter (the copy of what somebody signed).
+ * delivery of a letter (the copy of what somebody signed, an invoice without a cover letter).
  */
 export interface Outgoing {
   readonly id: string;
   readonly lineId: string;
   readonly noticeId: string | null;
   readonly deliveryId: string | null;
+  /** The invoice that it brings without a cover letter; its PDF is made when it goes. */
+  readonly entryId: string | null;
   /** A stored file to go with it, where it is no letter's own PDF. */
   readonly uploadId: string | null;
   readonly toAddress: string;

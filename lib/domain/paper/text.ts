@@ -1,5 +1,7 @@
+import { LEDGER_WORDS } from "../ledger/words.ts";
 import { LETTER_WORDS } from "./facts.ts";
 import type { Letter, LetterBlock } from "./letter.ts";
+import type { AccountPaper } from "./paper-frame.ts";
 import type { LetterWords } from "./words-en.ts";
 
 const WIDTH = 72;
@@ -17,6 +19,44 @@ export function letterText(letter: Letter): string {
   const { frame } = LETTER_WORDS[also.language];
   const below = `${frame.alsoHere[0]}: ${frame.below}`;
   return `${below}\n\n${textIn(letter)}\n${"=".repeat(WIDTH)}\n\n${textIn(also)}`;
+}
+
+/** An invoice as plain text for the body of the message that brings it, with how to object to it. */
+export function invoiceText(paper: AccountPaper): string {
+  const { also } = paper;
+  if (also === undefined) return invoiceTextIn(paper);
+  const { frame } = LETTER_WORDS[also.language];
+  const below = `${frame.alsoHere[0]}: ${frame.below}`;
+  return `${below}\n\n${invoiceTextIn(paper)}\n${"=".repeat(WIDTH)}\n\n${invoiceTextIn(also)}`;
+}
+
+function invoiceTextIn({
+  language,
+  from,
+  to,
+  aside,
+  subject,
+  blocks,
+  footer,
+  reference,
+}: AccountPaper) {
+  const words = LETTER_WORDS[language];
+  const [name = ""] = to;
+  const head = [
+    ...from,
+    "",
+    name,
+    ...aside.map(([label, value]) => `${label}: ${value}`),
+    "",
+    ...wrap(subject),
+    "",
+    ...wrap(`${LEDGER_WORDS[language].invoice.attached} ${words.cover.disputePast}`),
+  ];
+  const body = blocks.flatMap((block) => [
+    "",
+    ...blockLines(block, { closing: "", reference }, words),
+  ]);
+  return `${[...head, ...body, "", "-- ", ...wrap(footer)].join("\n")}\n`;
 }
 
 function textIn(letter: Letter): string {
@@ -38,7 +78,9 @@ function textIn(letter: Letter): string {
   return `${[...head, ...body, "", "-- ", ...wrap(letter.footer)].join("\n")}\n`;
 }
 
-function blockLines(block: LetterBlock, letter: Letter, words: LetterWords): string[] {
+type Ended = Pick<Letter, "closing" | "reference">;
+
+function blockLines(block: LetterBlock, letter: Ended, words: LetterWords): string[] {
   switch (block.kind) {
     case "paragraph":
       return wrap(block.text);
@@ -73,7 +115,7 @@ function stripLines({ drawing, caption }: BlockOf<"strip">): string[] {
 
 function slipLines(
   { choices, returnBy }: BlockOf<"answer-slip">,
-  letter: Letter,
+  letter: Ended,
   words: LetterWords,
 ): string[] {
   return [

@@ -17,6 +17,7 @@ import { PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
 import { BILLINGS } from "#lib/domain/ledger/propose.ts";
 import { ENTERED_KINDS, enterMoney } from "#lib/operations/enter-money.ts";
 import { invoiceSplit } from "#lib/operations/invoice-split.ts";
+import { mailInvoices } from "#lib/operations/mail-invoices.ts";
 import { reverseEntry } from "#lib/operations/reverse-entry.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { counted } from "../../names.ts";
@@ -95,6 +96,17 @@ export const payInFullAction = formAction(onLineAt(account), {
 function posted({ number }: { readonly number: number }): string {
   return `Posted as No. ${number}.`;
 }
+
+/** Emails the checked invoices without a cover letter. */
+export const mailInvoicesAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({
+    invoice: someTexts("Check at least one invoice."),
+    again: checked,
+  }),
+  does: (act, { invoice, ...typed }) => mailInvoices(act, { ...typed, invoiceIds: invoice }),
+  says: ({ messageIds }) => `${counted(messageIds.length, "email")} in the outbox.`,
+});
 
 /** Starts the PDF of statements or invoices. */
 export const printAccountsAction = jobAction("accounts", null);

@@ -15,6 +15,7 @@ import { AgingTable } from "./aging-table.tsx";
 import { EntriesTable } from "./entries-table.tsx";
 import { InvoicePart, type MoneyQuery } from "./invoice-part.tsx";
 import { LatestInvoices } from "./latest-invoices.tsx";
+import { MailPart } from "./mail-part.tsx";
 import { MoneyForm } from "./money-form.tsx";
 import { moneyRows } from "./rows.ts";
 import { UnknownPart } from "./unknown-part.tsx";
@@ -57,6 +58,7 @@ export default async function LedgerPage({
       </Section>
       <InvoicePart {...part} query={query} />
       <LatestInvoices lineId={lineId} file={file} work={work} />
+      <MailPart lineId={lineId} file={file} today={report.today} work={work} />
       {work ? (
         <div className="screen-only">
           <Section

@@ -1,0 +1,1 @@
+ALTER TABLE `outbox` ADD `entry_id` text;
