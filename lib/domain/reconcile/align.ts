@@ -55,6 +55,9 @@ const POLISHED = 20;
 
 const POLISHED_ODD = 4;
 
+/** A fit by fewer entries is no fit. */
+const FEWEST = 2;
+
 /** A fit whose score is no farther behind the best is nearly as good. */
 const NEARLY = 1.75;
 
@@ -108,7 +111,7 @@ export function alignAs(
     const read = { ...reading, mirrored };
     const fields = fieldsOf(given, read);
     const tried = fitsToTry(fields, read)
-      .filter((fit) => boundOf(fields, fit).explained >= least - 1)
+      .filter((fit) => boundOf(fields, fit, least - 1) !== null)
       .map((fit) => judge(fields, fit))
       .filter(({ agreeing }) => agreeing >= least - 1)
       .sort((a, b) => b.score - a.score);
@@ -201,9 +204,11 @@ function judgeAll(
   { reading, floor, given }: { reading: Reading; floor: FitScore; given: AlignGiven },
 ): FitScore[] {
   const ranked = fitsToTry(fields, reading)
-    .map((fit) => {
-      const bound = boundOf(fields, fit);
-      return { fit, ...bound, most: bound.gain - priceOf(fit) };
+    .flatMap((fit) => {
+      const bound = boundOf(fields, fit, FEWEST);
+      if (bound === null) return [];
+      const { explained, gain } = bound;
+      return { fit, explained, gain, most: gain - priceOf(fit) };
     })
     .sort((a, b) => b.most - a.most);
   const tried: FitScore[] = [];
@@ -213,7 +218,7 @@ function judgeAll(
     if (most <= top.score - NEARLY && !asMuch) continue;
     const found = judge(fields, fit);
     if (found.score > top.score && isSupported(found, given)) top = found;
-    if (found.explained >= 2) tried.push(found);
+    if (found.explained >= FEWEST) tried.push(found);
   }
   return tried.sort((a, b) => b.score - a.score);
 }

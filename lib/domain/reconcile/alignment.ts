@@ -27,9 +27,13 @@ export function alignmentOf(input: ReconcileInput, found: Found): Alignment {
   const { fits, mayPair } = found;
   const { search, decision, overall, own, fitOf, readings } = fits;
   const records = [...new Set(entries.map((entry) => entry.recordId))];
+  const told = new Map<string, number>();
   const explainedBy = (recordId: string, fit: Fit) => {
-    const marks = entries.filter((entry) => entry.recordId === recordId);
-    return judgeFit({ entries: marks, tieIns, mayPair }, fit).explained;
+    const key = `${fit.shift} ${fit.scale} ${fit.mirrored} ${recordId}`;
+    const marks = () => entries.filter((entry) => entry.recordId === recordId);
+    const sum = told.get(key) ?? judgeFit({ entries: marks(), tieIns, mayPair }, fit).explained;
+    told.set(key, sum);
+    return sum;
   };
   const explainedUnder = (fitFor: (recordId: string) => Fit) =>
     records.reduce((sum, recordId) => sum + explainedBy(recordId, fitFor(recordId)), 0);

@@ -116,9 +116,11 @@ function costOf(chosen: readonly Couple[], knot: readonly Couple[], alone: numbe
 }
 
 function solve(couples: readonly Couple[], alone: number): Couple[] {
+  const [only, second] = couples;
+  if (only === undefined) return [];
+  if (second === undefined && only.cost < alone - 1 / GRAIN) return [only];
   const rows = [...lefts(couples)].sort((a, b) => a - b);
   const rights = [...new Set(couples.map((couple) => couple.right))].sort((a, b) => a - b);
-  if (rows.length === 0) return [];
   const byPlace = new Map(couples.map((couple) => [`${couple.left}:${couple.right}`, couple]));
   const lonely = Math.round(alone * GRAIN);
   const forbidden = lonely * (rows.length + 1) * 2;

@@ -18,6 +18,7 @@ export function mayPairUnder(
   entries: readonly RecordMark[],
   { accepted, refused }: Decisions,
 ): MayPair {
+  if (accepted.size === 0 && refused.size === 0) return () => true;
   const recordOf = new Map(entries.map((entry) => [entry.entryId, entry.recordId]));
   const taken = new Set(
     [...accepted].map(([entryId, tieInId]) => `${recordOf.get(entryId)} ${tieInId}`),

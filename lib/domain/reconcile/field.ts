@@ -11,12 +11,22 @@ export interface Field {
   /** Up the line, as the reading takes them. */
   readonly entries: readonly RecordMark[];
   readonly tieIns: readonly SeenMark[];
-  /** What pairs lose for being unlike, entry by entry; null where they may not pair. */
-  readonly unlike: readonly (readonly (number | null)[])[];
-  /** Of each tie-in against an entry whose record says nothing of how sure it is. */
-  readonly tolerances: readonly Cft[];
+  /** The tie-ins' stations, for the search that asks for them over and over. */
+  readonly stations: Float64Array;
+  /** What pairs lose for being unlike, entry after entry; less than 0 where they may not pair. */
+  readonly unlike: Float64Array;
+  /** How far apart each entry and tie-in may lie, entry after entry. */
+  readonly tolerances: Float64Array;
   readonly widest: Cft;
 }
+
+/** True where an entry and a tie-in, by their places in the field, may be one. */
+export function mayMeet({ unlike, tieIns }: Field, row: number, column: number): boolean {
+  return (unlike[row * tieIns.length + column] ?? FORBIDDEN) >= 0;
+}
+
+/** What stands for a pair that may not be. */
+const FORBIDDEN = -1;
 
 export interface Matched {
   readonly entry: RecordMark;
@@ -47,46 +57,63 @@ function fieldOf({ entries: given, tieIns: seen, mayPair }: Given, reading: Read
     .map((entry) => ({ ...entry, side: sideAs(entry.side, reading) }))
     .sort((a, b) => (a.station - b.station) * way);
   const tieIns = seen.toSorted((a, b) => a.station - b.station);
-  const unlike = entries.map((entry) =>
-    tieIns.map((tieIn) => {
+  const stations = Float64Array.from(tieIns, ({ station }) => station);
+  const unlike = new Float64Array(entries.length * tieIns.length);
+  const tolerances = new Float64Array(entries.length * tieIns.length);
+  const usual = tieIns.map((tieIn) => pairTolerance(tieIn, { uncertainty: 0 }));
+  for (const [row, entry] of entries.entries()) {
+    for (const [column, tieIn] of tieIns.entries()) {
+      const cell = row * tieIns.length + column;
       const lost = mayPair(entry.entryId, tieIn.tieInId) ? mismatch(entry, tieIn) : null;
-      return lost === null ? null : Math.max(0, lost) * 0.35;
-    }),
-  );
-  const tolerances = tieIns.map((tieIn) => pairTolerance(tieIn, { uncertainty: 0 }));
+      unlike[cell] = lost === null ? FORBIDDEN : Math.max(0, lost) * 0.35;
+      tolerances[cell] = entry.uncertainty > 0 ? pairTolerance(tieIn, entry) : (usual[column] ?? 0);
+    }
+  }
   const uncertainty = Math.max(0, ...entries.map((entry) => entry.uncertainty));
   const widest = Math.max(0, ...tieIns.map((tieIn) => pairTolerance(tieIn, { uncertainty })));
-  return { entries, tieIns, unlike, tolerances, widest };
+  return { entries, tieIns, stations, unlike, tolerances, widest };
 }
 
-/** The most that a fit can explain and gain: each entry by the tie-in that suits it best. */
-export function boundOf(
-  fields: readonly Field[],
-  fit: Fit,
-): { readonly explained: number; readonly gain: number } {
+/** The most that a fit can explain and gain. */
+export interface Bound {
+  readonly explained: number;
+  readonly gain: number;
+}
+
+/**
+ * The most that a fit can explain and gain: each entry by the tie-in that suits it best. Null as
+ * soon as it is sure that fewer than `least` entries are explained.
+ */
+export function boundOf(fields: readonly Field[], fit: Fit, least = 0): Bound | null {
+  let left = fields.reduce((sum, { entries }) => sum + entries.length, 0);
   let explained = 0;
   let gain = 0;
   for (const field of fields) {
+    const { entries, stations, widest } = field;
     let next = 0;
-    for (const [row, entry] of field.entries.entries()) {
-      const station = fitted(entry.station, fit);
-      while ((field.tieIns[next]?.station ?? station) < station - field.widest) next += 1;
+    for (let row = 0; row < entries.length; row += 1) {
+      const station = fitted(entries[row]?.station ?? 0, fit);
+      while ((stations[next] ?? station) < station - widest) next += 1;
       const most = mostGained(field, { row, station, from: next });
       if (most > 0) explained += 1;
       gain += most;
+      left -= 1;
+      if (explained + left < least) return null;
     }
   }
-  return { explained, gain };
+  return explained < least ? null : { explained, gain };
 }
 
 function mostGained(
   field: Field,
   { row, station, from }: { row: number; station: Cft; from: number },
 ): number {
+  const { stations, widest } = field;
   let most = 0;
-  for (let column = from; column < field.tieIns.length; column += 1) {
-    if ((field.tieIns[column]?.station ?? 0) > station + field.widest) break;
-    most = Math.max(most, gained(field, { row, column, station }));
+  for (let column = from; column < stations.length; column += 1) {
+    if ((stations[column] ?? 0) > station + widest) break;
+    const gain = gained(field, { row, column, station });
+    if (gain > most) most = gain;
   }
   return most;
 }
@@ -146,21 +173,13 @@ function gainsOf(field: Field, fit: Fit, row: number): number[] {
 }
 
 function gained(
-  field: Field,
+  { stations, unlike, tolerances }: Field,
   { row, column, station }: { row: number; column: number; station: Cft },
 ): number {
-  const { tieIns, unlike } = field;
-  const off = Math.abs((tieIns[column]?.station ?? 0) - station);
-  const tolerance = toleranceAt(field, row, column);
+  const cell = row * stations.length + column;
+  const off = Math.abs((stations[column] ?? 0) - station);
+  const tolerance = tolerances[cell] ?? 0;
   if (off > tolerance) return 0;
-  const lost = unlike[row]?.[column] ?? null;
-  return lost === null ? 0 : Math.max(0.05, 1 - 0.3 * (off / tolerance) ** 2 - lost);
-}
-
-function toleranceAt({ entries, tieIns, tolerances }: Field, row: number, column: number): Cft {
-  const entry = entries[row];
-  const tieIn = tieIns[column];
-  return entry && tieIn && entry.uncertainty > 0
-    ? pairTolerance(tieIn, entry)
-    : (tolerances[column] ?? 0);
+  const lost = unlike[cell] ?? FORBIDDEN;
+  return lost < 0 ? 0 : Math.max(0.05, 1 - 0.3 * (off / tolerance) ** 2 - lost);
 }

@@ -1,5 +1,5 @@
 import { type Cft, toTenth } from "../length/station.ts";
-import type { Field, Matched } from "./field.ts";
+import { type Field, type Matched, mayMeet } from "./field.ts";
 import { type Fit, factorOf, type Move, PLAIN, type Reading, scaleOf } from "./fit.ts";
 
 /** How far the search goes: zero points seldom differ by more than a cleanout riser or a wall. */
@@ -10,8 +10,8 @@ const APART: Cft = 2_000;
 
 const MAX_STRETCH = 60_000;
 
-/** Fits tried are this fine; the winner is then fitted exactly. */
-const GRID = { shift: 20, scale: 2_000 };
+/** Fits tried are this fine, with fewer than so many steps of scale; the winner is then fitted exactly. */
+const GRID = { shift: 20, scale: 2_000, steps: 1_000 };
 
 /** From this many entries, so many pairs are enough to find a fit by. */
 const PIVOTS = 24;
@@ -23,10 +23,11 @@ const PIVOTS = 24;
 export function fitsToTry(fields: readonly Field[], reading: Reading): Fit[] {
   const { mirrored } = reading;
   const factor = factorOf(reading);
-  const fits = new Map<string, Fit>();
+  const fits = new Map<number, Fit>();
   const add = (shift: number, stretch: number) => {
     if (!isInReach({ shift, stretch }, reading)) return;
-    const key = `${Math.round(shift / GRID.shift)}/${Math.round((stretch * 1_000_000) / GRID.scale)}`;
+    const step = Math.round((stretch * 1_000_000) / GRID.scale);
+    const key = Math.round(shift / GRID.shift) * GRID.steps + step;
     if (fits.has(key)) return;
     fits.set(key, { shift: toTenth(shift), scale: scaleOf(factor, stretch), mirrored });
   };
@@ -66,7 +67,8 @@ export function isInReach(
 
 type Pivot = Pick<Matched, "entry" | "tieIn">;
 
-function pivotPairs({ entries, tieIns, unlike }: Field, reading: Reading): Pivot[] {
+function pivotPairs(field: Field, reading: Reading): Pivot[] {
+  const { entries, tieIns } = field;
   const every = Math.max(1, entries.length / PIVOTS);
   const rows = new Set(entries.map((_, row) => Math.floor(Math.floor(row / every) * every)));
   const factor = factorOf(reading);
@@ -75,7 +77,7 @@ function pivotPairs({ entries, tieIns, unlike }: Field, reading: Reading): Pivot
     const station = entry.station * factor;
     const reach = MAX_SHIFT + (Math.abs(station) * MAX_STRETCH) / 1_000_000;
     return tieIns.flatMap((tieIn, column) => {
-      const may = (unlike[row]?.[column] ?? null) !== null;
+      const may = mayMeet(field, row, column);
       const near = reading.reversed || Math.abs(tieIn.station - station) <= reach;
       return may && near ? [{ entry, tieIn }] : [];
     });
