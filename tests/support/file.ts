@@ -767,6 +767,8 @@ export function aDigArea(
     lastOn: null,
     restoration: "not-set",
     notRestored: "",
+    plantings: "not-set",
+    plants: "",
     contact: "",
     contactPhone: "",
     note: "",

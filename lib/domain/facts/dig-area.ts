@@ -1,4 +1,4 @@
-import { day, feet, maybe, oneOf, type RowOf, ref, row, usually, words } from "./field.ts";
+import { day, feet, late, maybe, oneOf, type RowOf, ref, row, usually, words } from "./field.ts";
 
 /** What is done with the surface afterwards. */
 const RESTORATIONS = [
@@ -14,6 +14,18 @@ const RESTORATIONS = [
   "by-owner",
 ] as const;
 export type Restoration = (typeof RESTORATIONS)[number];
+
+/** What happens to trees and plantings in the area. */
+const PLANTINGS = [
+  "not-set",
+  /** There are none. */
+  "none",
+  "stay",
+  "replanted",
+  /** They are taken out for good. */
+  "removed",
+] as const;
+export type Plantings = (typeof PLANTINGS)[number];
 
 /** One place on one lot where the crew means to enter or to dig, as its owner is asked for it. */
 export type DigArea = RowOf<typeof DIG_AREA>;
@@ -33,6 +45,9 @@ export const DIG_AREA = row({
     restoration: usually(oneOf(RESTORATIONS), "not-set"),
     /** What is not put back or replaced, in words that print. */
     notRestored: words,
+    plantings: late(usually(oneOf(PLANTINGS), "not-set")),
+    /** Which trees and plantings, in words that print. */
+    plants: late(words),
     /** Whom the owner calls on the day, and the number. */
     contact: words,
     contactPhone: words,
@@ -51,4 +66,12 @@ export function areaLacks(area: DigArea): string[] {
     [area.restoration !== "not-set", "who puts the surface back and how"],
   ];
   return wants.flatMap(([there, words]) => (there ? [] : [words]));
+}
+
+/** What nobody entered yet of the trees and plantings where something is dug. */
+export function plantingLacks({ restoration, plantings, plants }: DigArea): string[] {
+  if (restoration === "nothing-dug") return [];
+  if (plantings === "not-set") return ["what happens to trees and plantings"];
+  const goesOut = plantings === "replanted" || plantings === "removed";
+  return goesOut && plants.trim() === "" ? ["which trees and plantings are taken out"] : [];
 }

@@ -11,13 +11,20 @@ const TYPED: readonly Typed[] = [
   ["the reason for the split", ({ splits }) => splits.map(({ reason }) => reason)],
   ["access points of camera runs", ({ runs }) => runs.map(({ accessPoint }) => accessPoint)],
   ["record entries", ({ entries }) => entries.map(({ label }) => label)],
-  ["areas to dig", ({ digAreas }) => digAreas.flatMap((each) => [each.place, each.notRestored])],
+  [
+    "areas to dig",
+    ({ digAreas }) => digAreas.flatMap((each) => [each.place, each.notRestored, each.plants]),
+  ],
   ["what was built", ({ built }) => built.map(({ words }) => words)],
   ["agreements", ({ agreements }) => agreements.map(({ title }) => title)],
   ["inspections", ({ inspections }) => inspections.map(({ title }) => title)],
   ["the spill", ({ spillSteps }) => spillSteps.flatMap((each) => [each.place, each.reached])],
   ["the change order", ({ changeOrders }) => changeOrders.map(({ reason }) => reason)],
   ["the place of the meeting", ({ meetings }) => meetings.map(({ place }) => place)],
+  [
+    "why the home is entered",
+    ({ events }) => events.flatMap(({ event, note }) => (event === "tenant-entry" ? [note] : [])),
+  ],
   // Only with parking is it a place in words; with other events it is a number.
   [
     "the part of the street",

@@ -617,6 +617,14 @@ export const EN = {
       "by-owner": "We backfill and compact the ground; you restore the surface.",
     },
     mayDiffer: "New grass, plants and patches may not match.",
+    noPlantings: "No trees or plantings stand in the area.",
+    plantingsUnset: "not set yet",
+    plantings: {
+      stay: (plants: string) =>
+        `Trees and plantings stay as they are${plants === "" ? "" : `: ${plants}`}.`,
+      replanted: (plants: string) => `We take out and replant: ${plants}.`,
+      removed: (plants: string) => `We take out and do not replant: ${plants}.`,
+    },
     notRestored: (what: string) => `We do not replace: ${what}.`,
     insured: (insurance: string, until: string) =>
       `We carry liability insurance (${insurance}), valid through ${until}. The certificate is available on request.`,
@@ -717,6 +725,7 @@ export const EN = {
     onSite: (moment: string) => `Our crew came on ${moment}.`,
     stopped: (moment: string) => `The flow was stopped on ${moment}.`,
     notStopped: "It is not on file yet that the flow has stopped.",
+    notReported: "It is not on file yet that any agency was told.",
     reported: (to: string, moment: string, number: string) =>
       `We reported this to ${to} on ${moment}${number === "" ? "" : ` (No. ${number})`}.`,
     cleaned: (moment: string) => `The place was cleaned up on ${moment}.`,
@@ -815,6 +824,18 @@ export const EN = {
     whole: "All of the work",
     built: (what: string, day: string, said: string) =>
       `${what}, done on ${day}${said === "" ? "" : `: ${said}`}`,
+    measured: "As built, measured in feet from the city’s main",
+    measuredHead: ["Work", "Where", "Length", "Pipe", "Measured"],
+    piece: {
+      replaced: "Replaced",
+      lined: "Lined",
+      burst: "Replaced by bursting",
+      repaired: "Repaired",
+      reconnected: "Reconnected",
+      capped: "Capped",
+      cleanout: "Cleanout added",
+      other: "Other work",
+    },
     account: (settled: string, open: string) =>
       open === "$0.00"
         ? `${settled} paid or credited: paid in full.`

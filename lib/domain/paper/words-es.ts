@@ -659,6 +659,14 @@ export const ES: LetterWords = {
       "by-owner": "Rellenamos y compactamos el suelo; usted repone la superficie.",
     },
     mayDiffer: "El césped nuevo, las plantas y los parches pueden no verse iguales.",
+    noPlantings: "En el área no hay árboles ni plantas.",
+    plantingsUnset: "sin definir",
+    plantings: {
+      stay: (plants) =>
+        `Los árboles y las plantas se quedan como están${plants === "" ? "" : `: ${plants}`}.`,
+      replanted: (plants) => `Sacamos y volvemos a plantar: ${plants}.`,
+      removed: (plants) => `Sacamos y no volvemos a plantar: ${plants}.`,
+    },
     notRestored: (what) => `No reponemos: ${what}.`,
     insured: (insurance, until) =>
       `Tenemos seguro de responsabilidad civil («${insurance}»), vigente hasta el ${until}. El certificado se muestra si lo pide.`,
@@ -759,6 +767,7 @@ export const ES: LetterWords = {
     onSite: (moment) => `Nuestra cuadrilla llegó el ${moment}.`,
     stopped: (moment) => `El flujo se detuvo el ${moment}.`,
     notStopped: "Aún no consta en nuestros archivos que el flujo se haya detenido.",
+    notReported: "Aún no consta en nuestros archivos que se haya avisado a una autoridad.",
     reported: (to, moment, number) =>
       `Lo informamos a ${to} el ${moment}${number === "" ? "" : ` (núm. ${number})`}.`,
     cleaned: (moment) => `El lugar se limpió el ${moment}.`,
@@ -857,6 +866,18 @@ export const ES: LetterWords = {
     planned: "La obra según lo planeado",
     whole: "Toda la obra",
     built: (what, day, said) => `${what}; se hizo el ${day}${said === "" ? "" : `: «${said}»`}`,
+    measured: "Lo construido, medido en pies desde la tubería principal",
+    measuredHead: ["Obra", "Dónde", "Largo", "Tubería", "Medido"],
+    piece: {
+      replaced: "Reemplazo",
+      lined: "Revestimiento",
+      burst: "Reemplazo por fragmentación",
+      repaired: "Reparación",
+      reconnected: "Reconexión",
+      capped: "Cierre con tapón",
+      cleanout: "Registro de limpieza nuevo",
+      other: "Otro trabajo",
+    },
     account: (settled, open) =>
       open === "$0.00"
         ? `Pagado o abonado: ${settled}; pagado por completo.`

@@ -1,3 +1,4 @@
+import { asBuiltOf, type BuiltPart } from "../../closing/built-parts.ts";
 import type { LineFile } from "../../facts/line-file.ts";
 import { LOT_ROLES } from "../../facts/party.ts";
 import type { PermitState } from "../../facts/permit.ts";
@@ -10,6 +11,7 @@ import {
   heldStretches,
   list,
   paragraph,
+  table,
   whereIs,
   workLines,
   workTitle,
@@ -106,7 +108,45 @@ function workPart(facts: LetterFacts, standing: ReturnType<typeof workStanding>)
   const built = builtLines(facts);
   if (standing === "open" || built.length === 0)
     return [heading(words.done.planned), ...list(workLines(facts))];
-  return [heading(words.done.work), ...list(built)];
+  return [heading(words.done.work), ...list(built), ...measuredPart(facts)];
+}
+
+/** The pieces as they were measured, with their feet; nothing where nobody measured any. */
+function measuredPart(facts: LetterFacts): LetterBlock[] {
+  const { words, file, report } = facts;
+  const { parts } = asBuiltOf(file, report);
+  if (parts.length === 0) return [];
+  return [
+    heading(words.done.measured),
+    ...table(
+      words.done.measuredHead,
+      parts.map((part) => pieceRow(facts, part)),
+    ),
+  ];
+}
+
+function pieceRow(facts: LetterFacts, part: BuiltPart): string[] {
+  const { words, report } = facts;
+  const { kind, tieInId, from, to, material, diameter, on } = part;
+  const label = report.tieIns.find(({ tieIn }) => tieIn.id === tieInId)?.tieIn.label ?? "";
+  const work = words.done.piece[kind];
+  const isStretch = from !== null && to !== null && to > from;
+  const pipe = [
+    diameter === null ? "" : `${diameter} in`,
+    material === "unknown" ? "" : words.material[material],
+  ];
+  return [
+    label === "" ? work : `${work}: ${label}`,
+    placeOf(facts, part),
+    isStretch ? words.feet(to - from) : "",
+    pipe.filter((each) => each !== "").join(" "),
+    on === "" ? "" : words.day(on),
+  ];
+}
+
+function placeOf({ words }: LetterFacts, { from, to }: BuiltPart): string {
+  if (from === null) return words.unknown;
+  return to === null || to === from ? words.feet(from) : words.stretch(from, to);
 }
 
 function builtLines(facts: LetterFacts): string[] {

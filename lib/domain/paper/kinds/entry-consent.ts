@@ -1,7 +1,7 @@
 import { insuranceStanding, type StandingPaper } from "../../clocks/contractor-standing.ts";
 import { endOfWork } from "../../clocks/work-end.ts";
 import { workOnLot } from "../../consent/lots-worked.ts";
-import { areaLacks, type DigArea } from "../../facts/dig-area.ts";
+import { areaLacks, type DigArea, plantingLacks } from "../../facts/dig-area.ts";
 import type { LineFile } from "../../facts/line-file.ts";
 import { LOT_ROLES } from "../../facts/party.ts";
 import type { ScopeItem } from "../../facts/scope.ts";
@@ -51,7 +51,7 @@ function hasDigArea(facts: LetterFacts): string | null {
   const areas = digAreasOf(facts);
   if (areas.length === 0)
     return `The area to enter or dig at ${facts.place} is not entered: where, how large, which days, who puts the surface back.`;
-  const lacks = [...new Set(areas.flatMap(areaLacks))];
+  const lacks = [...new Set(areas.flatMap((area) => [...areaLacks(area), ...plantingLacks(area)]))];
   return lacks.length === 0
     ? null
     : `Of the area at ${facts.place} is not entered: ${lacks.join(", ")}.`;
@@ -147,6 +147,7 @@ function termsEntered(facts: LetterFacts): string[] {
     ...(dug ? [entry.larger] : []),
     ...restored,
     ...(dug ? [entry.mayDiffer] : []),
+    ...areas.map((area) => plantingWords(facts, area)),
     ...areas.map(({ notRestored }) => (notRestored === "" ? "" : entry.notRestored(notRestored))),
     ...areas.map(({ contact, contactPhone }) =>
       contact === "" && contactPhone === ""
@@ -155,6 +156,20 @@ function termsEntered(facts: LetterFacts): string[] {
     ),
   ];
   return [...new Set(lines)].filter((line) => line !== "");
+}
+
+/** What happens to trees and plantings where something is dug, as it was entered. */
+function plantingWords(
+  { words }: LetterFacts,
+  { restoration, plantings, plants }: DigArea,
+): string {
+  const { entry } = words;
+  if (restoration === "nothing-dug" || plantings === "not-set") return "";
+  if (plantings === "none") return entry.noPlantings;
+  const named = plants.trim();
+  return entry.plantings[plantings](
+    named === "" && plantings !== "stay" ? entry.plantingsUnset : named,
+  );
 }
 
 function areaLines(facts: LetterFacts): string[] {

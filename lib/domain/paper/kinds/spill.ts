@@ -39,6 +39,7 @@ function hasSpill(facts: LetterFacts): string | null {
     ...(known.gallons === null ? ["the estimated volume"] : []),
     ...(known.reached === "" ? ["what it reached"] : []),
     ...(steps.some(({ kind }) => kind === "flow-stopped") ? [] : ["whether the flow was stopped"]),
+    ...(steps.some(({ kind }) => kind === "reported") ? [] : ["who was told, and when"]),
   ];
   return lacks.length === 0 ? null : `For the report, ${lacks.join(", ")} is not entered.`;
 }
@@ -106,5 +107,6 @@ function figures(
     spill.volume(known?.gallons ?? null),
     spill.reached(known?.reached ?? ""),
     ...(stopped ? [] : [spill.notStopped]),
+    ...(steps.some(({ kind }) => kind === "reported") ? [] : [spill.notReported]),
   ];
 }

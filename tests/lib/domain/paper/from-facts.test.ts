@@ -387,6 +387,8 @@ describe("consent to enter", () => {
     lastOn: "2026-12-09",
     restoration: "seed",
     notRestored: "the rose bed",
+    plantings: "replanted",
+    plants: "the apple tree",
     contact: "Marek Sandoval",
     contactPhone: "3605550102",
   });
@@ -399,6 +401,7 @@ describe("consent to enter", () => {
     expect(text).toContain("backfill, compact and reseed");
     expect(text).toContain("New grass, plants and patches may not match");
     expect(text).toContain("We do not replace: the rose bed");
+    expect(text).toContain("We take out and replant: the apple tree.");
     expect(text).toContain("Marek Sandoval, (360) 555-0102");
     expect(gapsOf(ready, ["georgina", "9"], { kind: "entry-consent" })).toBe("");
   });

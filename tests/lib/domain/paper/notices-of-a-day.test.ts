@@ -19,6 +19,8 @@ import {
   aScopeItem,
   aSpillStep,
   aSplit,
+  aTestDay,
+  aTestStop,
 } from "#tests/support/file.ts";
 import { aLedgerEntry } from "#tests/support/ledger.ts";
 
@@ -111,7 +113,10 @@ test("a meeting has day, hours and place, and nobody's amount", () => {
 
 test("a landlord's notice goes to tenants alone, and claims no consent that is not on file", () => {
   const events = [
-    anEvent("e", { event: "tenant-entry", on: "2026-12-01", at: "09:00", until: "11:30" }),
+    anEvent("e", {
+      ...{ event: "tenant-entry", on: "2026-12-01", at: "09:00", until: "11:30" },
+      note: "to line the branch from inside",
+    }),
   ];
   const wish = { to: ["bea", "14"] } as const;
   const open = aRow({ events });
@@ -122,6 +127,20 @@ test("a landlord's notice goes to tenants alone, and claims no consent that is n
   expect(given).toContain("The owner’s consent to enter, of November 21, 2026, is on file");
   expect(gapsOf(open, "landlord-entry", wish)).toBe("");
   expect(gapsOf(aRow(), "landlord-entry", wish)).toMatch(/The entry has no day/);
+  expect(textOf(open, "landlord-entry", wish)).toContain("to line the branch from inside");
+  const unsaid = aRow({ events: events.map((event) => ({ ...event, note: "" })) });
+  expect(gapsOf(unsaid, "landlord-entry", wish)).toMatch(/Why the home is entered is not on file/);
+  expect(textOf(unsaid, "landlord-entry", wish)).not.toContain("drains of this home run");
+});
+
+test("a landlord's notice takes day, hours and purpose from the plan of the test day", () => {
+  const stop = aTestStop("14", { startsAt: "09:40", waitMinutes: 20 });
+  const planned = aRow({ testDays: [aTestDay([stop], { on: "2026-12-02" })] });
+  const wish = { to: ["bea", "14"] } as const;
+  const text = textOf(planned, "landlord-entry", wish);
+  expect(text).toMatch(/Wednesday, December 2, 2026, 9:40 am to 10:00 am/i);
+  expect(text).toContain("to find out where the drains of this home run");
+  expect(gapsOf(planned, "landlord-entry", wish)).toBe("");
 });
 
 test("a parking notice says which part of the street, and over how many days", () => {

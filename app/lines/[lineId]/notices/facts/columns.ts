@@ -1,5 +1,5 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
-import type { Restoration } from "#lib/domain/facts/dig-area.ts";
+import type { Plantings, Restoration } from "#lib/domain/facts/dig-area.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { SpillStepKind } from "#lib/domain/facts/spill-step.ts";
 import { optionsOf } from "../../terms.ts";
@@ -15,6 +15,14 @@ const RESTORATION_WORDS: Readonly<Record<Restoration, string>> = {
   asphalt: "backfill and patch asphalt",
   concrete: "backfill and patch concrete",
   "by-owner": "backfill; owner does the surface",
+};
+
+const PLANTING_WORDS: Readonly<Record<Plantings, string>> = {
+  "not-set": "not set",
+  none: "none there",
+  stay: "stay as they are",
+  replanted: "taken out and replanted",
+  removed: "taken out for good",
 };
 
 const SPILL_WORDS: Readonly<Record<SpillStepKind, string>> = {
@@ -62,6 +70,21 @@ export function digAreaColumns(file: Pick<LineFile, "properties">): readonly Gri
       hint: "Prints in the letter",
       example: "the rose bed",
     },
+    {
+      key: "plantings",
+      title: "Trees and plantings",
+      kind: "choice",
+      width: 22,
+      choices: optionsOf(PLANTING_WORDS),
+    },
+    {
+      key: "plants",
+      title: "Which",
+      kind: "text",
+      width: 20,
+      hint: "Prints in the letter",
+      example: "the apple tree at the fence",
+    },
     { key: "contact", title: "Contact on the day", kind: "text", width: 18 },
     { key: "contactPhone", title: "Phone", kind: "text", width: 16, example: "(360) 555-0102" },
     { key: "note", title: "Note", kind: "text", width: 24, hint: "Stays in the office" },
@@ -77,6 +100,8 @@ export const BLANK_AREA = {
   lastOn: null,
   restoration: "not-set",
   notRestored: "",
+  plantings: "not-set",
+  plants: "",
   contact: "",
   contactPhone: "",
   note: "",
