@@ -40,6 +40,7 @@ import {
   aUnit,
 } from "#tests/support/file.ts";
 import { aLedgerEntry } from "#tests/support/ledger.ts";
+import { aBuiltPiece } from "#tests/support/plan.ts";
 
 const TODAY = "2026-11-25";
 
@@ -411,6 +412,18 @@ describe("consent to enter", () => {
     const text = textOf(bare, ["georgina", "9"], { kind: "entry-consent" });
     expect(text).not.toMatch(/backfill|may not match|Photographs/);
     const gaps = gapsOf(bare, ["georgina", "9"], { kind: "entry-consent" });
+    const plants = aStreet({ scope, crossings, digAreas: [{ ...area, plantings: "not-set" }] });
+    expect(gapsOf(plants, ["georgina", "9"], { kind: "entry-consent" })).toBe(
+      "Of the area at 9 Fennel Row is not entered: what happens to trees and plantings.",
+    );
+    const unnamed = aStreet({ scope, crossings, digAreas: [{ ...area, plants: " " }] });
+    expect(gapsOf(unnamed, ["georgina", "9"], { kind: "entry-consent" })).toMatch(
+      /which trees and plantings are taken out/,
+    );
+    const none = aStreet({ scope, crossings, digAreas: [{ ...area, plantings: "none" as const }] });
+    expect(textOf(none, ["georgina", "9"], { kind: "entry-consent", language: "es" })).toContain(
+      "En el área no hay árboles ni plantas.",
+    );
     expect(gaps).toContain("The area to enter or dig at 9 Fennel Row is not entered");
     const half = aStreet({ scope, crossings, digAreas: [aDigArea("area", "9")] });
     const lacking = gapsOf(half, ["georgina", "9"], { kind: "entry-consent" });
@@ -502,6 +515,12 @@ describe("a spill", () => {
     expect(gapsOf(file, ["city", null], { kind: "spill" })).toContain(
       "whether the flow was stopped is not entered",
     );
+    const untold = aStreet({ spillSteps: steps.filter(({ kind }) => kind !== "reported") });
+    expect(gapsOf(untold, ["city", null], { kind: "spill" })).toContain("who was told, and when");
+    expect(textOf(untold, ["city", null], { kind: "spill" })).toContain(
+      "It is not on file yet that any agency was told.",
+    );
+    expect(textOf(untold, ["ottilie", "12"], { kind: "spill" })).not.toContain("agency");
   });
 });
 
@@ -582,6 +601,25 @@ describe("close-out", () => {
     expect(textOf(covered, reader, { kind: "close-out" })).toContain(
       "12 months from November 20, 2026, on: the replaced pipe",
     );
+  });
+
+  test("tells each piece as it was measured, with its feet and its pipe, in both languages", () => {
+    const word = {
+      id: "b",
+      itemId: "dig",
+      on: "2026-11-24",
+      by: "Marek",
+      words: "",
+      uploadId: null,
+    };
+    const made = { ...base, permitSteps: at("final"), built: [word] };
+    const file = aStreet({ ...made, builtPieces: [aBuiltPiece("m")] });
+    const text = textOf(file, reader, { kind: "close-out" });
+    expect(text).toContain("AS BUILT, MEASURED IN FEET FROM THE CITY’S MAIN");
+    expect(text).toMatch(/Replaced[\s\S]*5\.0[\s\S]*15\.0 ft[\s\S]*10\.0 ft[\s\S]*6 in PVC/);
+    expect(textOf(file, reader, { kind: "close-out", language: "es" })).toContain("Reemplazo");
+    const unmeasured = aStreet({ ...made, builtPieces: [aBuiltPiece("m", { measuredBy: "" })] });
+    expect(textOf(unmeasured, reader, { kind: "close-out" })).not.toContain("AS BUILT");
   });
 
   test("says what was built as it was said, and the plan only while nobody has said it", () => {
