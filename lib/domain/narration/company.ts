@@ -49,11 +49,15 @@ const INSTEAD = /^([\w']+ ){0,2}(but|not|and) (it's|that's|it is)$|^(and|or|not)
 
 const UNTOLD = "nothing said beside it makes it a footage";
 
+/** `twenty-eight, fifty percent roots`: numbers that measure what is seen there. */
+const OF_THE_PIPE = /percentage|part of|a size|degrees|depth|length of pipe/;
+
 /** Marks that tell of the pipe; what is chat, denied or hoped for does not speak for a number. */
 function knownWords(talk: Talk): ReadonlySet<number> {
   const known = new Set<number>();
   for (const mark of talk.said) {
-    if (isTurn(mark, "nothing", "record", "record-comment") || mark.what === "other") continue;
+    if (isTurn(mark, "nothing", "record", "record-comment")) continue;
+    if (mark.what === "other" && !OF_THE_PIPE.test(mark.why)) continue;
     for (let at = mark.from; at < mark.to; at += 1) known.add(at);
   }
   return known;
@@ -269,7 +273,7 @@ const PLAIN = new Set(
    counter footage feet foot ft tenth tenths camera number counting distance spot place point
    pipe line lateral side left right top bottom hand wall crown invert flow joint hub bell end main house cleanout access street upstream downstream
    first second third last next another other one two both more most all any some each every same
-   big small bad worse worst good clear open long short deep
+   big small bad worse worst good clear open long short deep depth half quarter quarters
    es el la los las en de y aqui ya con un una
    let let's him them something somewhere somebody someone somebody's someone's everything nothing thing
    bunch ton couple piece chunk spot section kind sort full drop drops dropping broke breaks enter enters entering calling show shows showing seeing much them em us whole

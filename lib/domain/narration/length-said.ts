@@ -62,7 +62,8 @@ function withInches(
     !/^(and|there|we|i|on|from|is|we're|mark|there's|i've)$/.test(next);
   const alone =
     !inch &&
-    (words[more.to] === undefined || !/^(to|or|and|way|o'clock)$/.test(words[more.to] ?? ""));
+    (words[more.to] === undefined ||
+      !/^(to|or|and|way|o'clock|foot|feet|ft|percent|%|degrees?)$/.test(words[more.to] ?? ""));
   if (size || !(inch || alone)) return { value: number.value, to: at, unit: true };
   const inches = Math.round(more.value / 12);
   return { value: number.value + inches, to: inch ? more.to + 1 : more.to, unit: true };

@@ -96,7 +96,11 @@ function isReference({ written, lead, follow, unit }: NumberAt): boolean {
   );
 }
 
-function isDate({ written, lead, follow }: NumberAt): boolean {
+/** `twenty-third`, `thirty-first`, in hundredths; behind another number an ordinal counts finds. */
+const TENS_OF_DAYS = new Set([2_000, 3_000]);
+
+function isDate(n: NumberAt): boolean {
+  const { written, lead, follow } = n;
   if (/^\d+\/\d+\/\d+$/.test(written) || /^\d+(st|nd|rd|th)$/.test(written)) return true;
   if (new RegExp(`\\b(${MONTH})( the)?$`).test(lead) && !/^(feet|foot)/.test(follow)) {
     return !/\b(we|i|you|they|it|this|that|there)( \w+)? may$/.test(lead);
@@ -104,7 +108,8 @@ function isDate({ written, lead, follow }: NumberAt): boolean {
   if (new RegExp(`\\b(${DAY})( the)?$`).test(lead)) return true;
   return (
     new RegExp(`^(of )?(${MONTH})\\b(?! be)`).test(follow) ||
-    /^(first|second|third|fourth|fifth|sixth|seventh|eighth|ninth)\b/.test(follow)
+    (TENS_OF_DAYS.has(n.number.value) &&
+      /^(first|second|third|fourth|fifth|sixth|seventh|eighth|ninth)\b/.test(follow))
   );
 }
 
@@ -150,7 +155,9 @@ function isHour({ written, lead, follow, number, unit }: NumberAt): boolean {
 
 /** `three quarters full`, `a third of the pipe`. */
 function isShare({ follow, number }: NumberAt): boolean {
-  return !number.parts && /^(quarters?|thirds?|fifths?|eighths?)\b/.test(follow);
+  return (
+    !number.parts && number.value <= 900 && /^(quarters?|thirds?|fifths?|eighths?)\b/.test(follow)
+  );
 }
 
 function isSize({ written, lead, follow, number }: NumberAt): boolean {
@@ -220,7 +227,7 @@ function isOnGround({ lead, follow, unit }: NumberAt): boolean {
 
 /** `the locator’s reading seven six`. */
 const DEPTH_READ =
-  /\b(locator|sonde|transmitter|beacon)( (says|reads|reading|shows|showing|has|had|puts|gives|giving|is|s|it|me|that|at|about|roughly))+$/;
+  /\b(locator|sonde|transmitter|beacon|depth)( (says|reads|reading|shows|showing|has|had|puts|gives|giving|is|s|it|me|that|at|about|roughly))+$/;
 
 /** `you’d be digging twelve feet` */
 const DUG =
@@ -233,7 +240,7 @@ function isDepth({ follow, unit, lead }: NumberAt): boolean {
     /^(deep|of cover|of dirt|below|underground|under the|under it|down below|down (at|under|in) the (street|road|curb|main)|high|tall|wide|down from grade|to grade)\b/.test(
       follow,
     ) ||
-    /\b(depth|deep|buried|locates? (it )?at|located (it )?at|sonde)( is| of| at| about)*$/.test(
+    /\b(depth|deep|buried|locat(e|es|ing) (it |this )?at|located (it )?at|sonde)( is| of| at| about)*$/.test(
       lead,
     )
   );

@@ -114,6 +114,20 @@ function thousandsAt(words: readonly string[], from: number): Part | null {
 /** So far apart two numbers in one breath are a guess between them: `twenty-four twenty-five`. */
 const GUESS = 1;
 
+/** What makes a number before it the measure of something else. */
+const OF_ITS_OWN: ReadonlySet<string> = new Set([
+  "degree",
+  "degrees",
+  "inch",
+  "inches",
+  "percent",
+  "%",
+  "o'clock",
+  "oclock",
+  "bend",
+  "elbow",
+]);
+
 /** `thirteen oh six`, `fourteen twenty`, `nineteen fifty-four`. */
 function pairsAt(words: readonly string[], from: number): Part | null {
   const first = tensAt(words, from);
@@ -128,6 +142,8 @@ function pairsAt(words: readonly string[], from: number): Part | null {
   const apart = second ? second.value - first.value : 0;
   // `fifty-five, fifty-five`: said twice, no house number.
   if (!second || apart === 0 || (apart === GUESS && first.value > 20)) return null;
+  // `twenty-seven, forty-five degree bend`: the second is the size of something.
+  if (OF_ITS_OWN.has(words[second.to] ?? "")) return null;
   return { value: first.value * 100 + second.value, to: second.to };
 }
 
@@ -269,7 +285,9 @@ const NOT_TENTHS: ReadonlySet<string> = new Set([
   "separate",
   "way",
   "places",
+  "quarter",
   "quarters",
+  "third",
   "thirds",
   "hundred",
   "oh",
@@ -282,6 +300,8 @@ function tenthRead(words: readonly string[], whole: Part): Part | null {
   if (digit === null || words[whole.to] === "o") return null;
   const next = words[whole.to + 1] ?? "";
   const rest = words.slice(whole.to + 1, whole.to + 4).join(" ");
+  // `twenty-one, nine to three o’clock`
+  if (/^(to|through) \w+ (o'clock|oclock|clock)\b/.test(rest)) return null;
   if (!isReadOff(rest, digit) && (NOT_TENTHS.has(next) || isPlural(next) || DIGIT.has(next)))
     return null;
   const single = whole.value < 10 && DIGIT.has(last);

@@ -347,6 +347,55 @@ const FOOTAGE = `
   9.5 | Nine and a half, tap.
 `;
 
+// In captions without points a footage runs into the number that tells of its find.
+const BESIDE_OTHERS = `
+  52 | fifty two third tap on the right
+  42 | forty two four inch clay
+  42 | forty two feet four inch clay pipe
+  33 | thirty three six inch wye on the left
+  22 | twenty two tap three o'clock
+  36 | thirty six ten o'clock there's a tap
+  44 | forty four two cracks
+  28 | twenty eight fifty percent roots
+  28 | twenty eight roots fifty percent
+  40 | at forty a twelve inch crack
+  35 | thirty five five inch gap
+  35.75 | thirty five and three quarters
+  35.7 | thirty five point seven
+  35.7 | thirty five seven
+  30 | thirty feet two foot belly
+  27 | twenty seven forty five degree bend
+  38 | thirty eight one inch offset
+  38 | thirty eight half inch offset
+  24 | at twenty four there's three or four inches of water
+  46 | forty six six o'clock hole
+  46 | forty six at six o'clock hole
+  21 | twenty one nine to three o'clock cracked
+  50 | fifty ten percent deposits
+  25.25 | twenty five feet three inches
+  15 | fifteen feet that's nine oh two's
+  20 | twenty tap that's number nine ten
+  48 | forty eight feet eight inch main
+  48 | forty eight belly about six feet of it
+  48 | forty eight roots for the next four feet
+  48 | forty eight crack runs two feet
+  48 | forty eight crack two foot long
+  48 | forty eight roots in three joints
+  48 | forty eight there's a repair coupling four inch
+  48 | forty eight tap at two o'clock
+  48 | forty eight tap four inch two o'clock
+  48 | forty eight tap sticking in two inches
+  48 | forty eight tap sticks in about two
+  48 | forty eight water's up to about four
+  48 | forty eight water's at about half
+  48 | forty eight open joint maybe two inch gap
+  48 | forty eight depth's about nine
+  48 | forty eight and it's about nine feet deep
+  48 | forty eight that's right under the driveway about ten feet from the garage
+  48 | forty eight roots ninety percent
+  48 | forty eight I had to hit it three times
+`;
+
 /** Feet, read off in every talk below. */
 const FRAME = [0, 6.2, 58.4, 70];
 
@@ -396,4 +445,10 @@ describe.each(TALKS)("%s", (_, talk) => {
     const [feet, words = ""] = line.split(" | ");
     expect(readings(talk(words))).toEqual([0, 6.2, Number(feet), 58.4, 70]);
   });
+});
+
+test.each(linesOf(BESIDE_OTHERS))("is the footage of what follows: %s", (line) => {
+  const [feet, words = ""] = line.split(" | ");
+  const captions = TALKS.at(-1)?.[1] ?? String;
+  expect(readings(captions(words))).toEqual([0, 6.2, Number(feet), 58.4, 70]);
 });
