@@ -39,6 +39,14 @@ export function Boxes({ form, may }: { readonly form: AuthorityForm; readonly ma
   );
 }
 
+/** The numbers of a box, each with what a new one begins with. */
+const SIDES = [
+  ["left", "From the left", ""],
+  ["top", "From the top", ""],
+  ["width", "Width", ""],
+  ["height", "Height", "0.25"],
+] as const;
+
 function BoxForm({
   action,
   box,
@@ -47,7 +55,6 @@ function BoxForm({
   readonly box: FormField | null;
 }) {
   const place = box?.places[0];
-  const side = (points: number | undefined) => (points === undefined ? "" : inches(points));
   return (
     <ActionForm
       action={action}
@@ -72,34 +79,16 @@ function BoxForm({
           ]}
         />
         <Field label="Page" name="page" inputMode="numeric" defaultValue={place?.page ?? 1} />
-        <Field
-          label="From the left"
-          name="left"
-          inputMode="decimal"
-          unit="in"
-          defaultValue={side(place?.left)}
-        />
-        <Field
-          label="From the top"
-          name="top"
-          inputMode="decimal"
-          unit="in"
-          defaultValue={side(place?.top)}
-        />
-        <Field
-          label="Width"
-          name="width"
-          inputMode="decimal"
-          unit="in"
-          defaultValue={side(place?.width)}
-        />
-        <Field
-          label="Height"
-          name="height"
-          inputMode="decimal"
-          unit="in"
-          defaultValue={box === null ? "0.25" : side(place?.height)}
-        />
+        {SIDES.map(([side, label, usual]) => (
+          <Field
+            key={side}
+            label={label}
+            name={side}
+            inputMode="decimal"
+            unit="in"
+            defaultValue={place === undefined ? usual : inches(place[side])}
+          />
+        ))}
       </div>
       <div>
         <SubmitButton pendingWord="Saving …" quiet>
