@@ -1,14 +1,8 @@
-import { Readable } from "node:stream";
-import type { ReadableStream } from "node:stream/web";
 import { revalidatePath } from "next/cache";
-import { writable } from "#app/db.ts";
 import { sentenceOf } from "#app/messages.ts";
-import { isFromOwnPage } from "#app/own-origin.ts";
-import { refusedRequest, signedOut } from "#app/refused-request.ts";
-import { actOf, getUser } from "#app/session.ts";
-import { readEnv } from "#lib/env.ts";
+import { refusedRequest } from "#app/refused-request.ts";
+import { storedUpload, uploaderOf } from "#app/uploader.ts";
 import { mayTakeForm, takeForm } from "#lib/operations/take-form.ts";
-import { storeFile } from "#lib/storage/store.ts";
 
 /**
  * Takes in a form of the authority: its PDF is the body, written to disk as it comes. `?name=` is what it
@@ -18,30 +12,15 @@ export async function PUT(
   request: Request,
   { params }: { params: Promise<{ authorityId: string }> },
 ): Promise<Response> {
-  if (!isFromOwnPage(request))
-    return refusedRequest(403, "Nothing was stored: the request came from another site.");
-  const user = await getUser();
-  if (user === null) return signedOut();
-  await writable();
-  const act = actOf(user);
+  const act = await uploaderOf(request);
+  if (!act.ok) return act.error;
   const { authorityId } = await params;
-  const may = mayTakeForm(act, authorityId);
+  const may = mayTakeForm(act.value, authorityId);
   if (!may.ok) return refusedRequest(403, sentenceOf(may.error));
-  const { body } = request;
-  if (body === null) return refusedRequest(400, "Nothing was stored: the file is empty.");
-  const { dataFolder, uploadLimit } = readEnv();
-  const length = request.headers.get("content-length");
-  const stored = await storeFile(dataFolder, Readable.fromWeb(body as ReadableStream), {
-    declared: length !== null && /^\d+$/.test(length) ? Number(length) : null,
-    limit: uploadLimit,
-  });
-  if (!stored.ok) {
-    const { reason, detail } = stored.error;
-    const said = reason === "incomplete" || reason === "empty" ? "bad-value" : reason;
-    return refusedRequest(400, sentenceOf({ reason: said, detail }));
-  }
+  const stored = await storedUpload(request);
+  if (!stored.ok) return stored.error;
   const asked = new URL(request.url).searchParams;
-  const taken = await takeForm(act, {
+  const taken = await takeForm(act.value, {
     authorityId,
     formId: asked.get("form"),
     name: asked.get("name") ?? "",
