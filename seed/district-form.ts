@@ -1,5 +1,5 @@
 import { Readable } from "node:stream";
-import { PDFDocument, StandardFonts } from "@cantoo/pdf-lib";
+import { drawForm } from "#lib/documents/draw-form.ts";
 import type { FormMapping } from "#lib/domain/facts/form.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { saveForm } from "#lib/operations/save-form.ts";
@@ -31,47 +31,17 @@ const ASKED: readonly (readonly [string, string, Source])[] = [
   ["District use only", "District", { source: "blank" }],
 ];
 
-const TOP = 692;
-const STEP = 40;
-/** What is not a number of its own stands beside the field above it. */
-const NARROW = new Set(["License", "License valid to"]);
-
-/** The invented district’s own application, with fields to type in: one page, drawn here. */
-async function districtForm(): Promise<Uint8Array> {
-  const document = await PDFDocument.create();
-  const drawnOn = new Date("2026-01-05T00:00:00Z");
-  document.setTitle("Side sewer work application");
-  document.setCreationDate(drawnOn);
-  document.setModificationDate(drawnOn);
-  const font = await document.embedFont(StandardFonts.Helvetica);
-  const strong = await document.embedFont(StandardFonts.HelveticaBold);
-  const page = document.addPage([612, 792]);
-  page.drawText("Quillhaven Sewer District", { x: 54, y: 740, size: 15, font: strong });
-  page.drawText("Side sewer work application · Form 12 (invented)", {
-    x: 54,
-    y: 722,
-    size: 10,
-    font,
-  });
-  const form = document.getForm();
-  let row = 0;
-  for (const [printed, name] of ASKED) {
-    const isBeside = name === "License valid to";
-    if (!isBeside) row += 1;
-    const bottom = TOP - row * STEP;
-    page.drawText(printed, { x: isBeside ? 314 : 54, y: bottom + 24, size: 9, font });
-    const isNarrow = NARROW.has(name);
-    form.createTextField(name).addToPage(page, {
-      ...{ x: isBeside ? 314 : 54, y: bottom, width: isNarrow ? 244 : 504, height: 18 },
-      ...{ borderWidth: 0.75, font },
-    });
-  }
-  return document.save();
-}
+/** Stands on the row of the license. */
+const BESIDE = "License valid to";
 
 /** Adds the form to the district and says what goes into each of its fields. */
 export async function addDistrictForm(act: Act): Promise<void> {
-  const bytes = await districtForm();
+  const bytes = await drawForm({
+    title: "Quillhaven Sewer District",
+    under: "Side sewer work application · Form 12 (invented)",
+    madeOn: new Date("2026-01-05T00:00:00Z"),
+    asked: ASKED.map(([printed, name]) => ({ printed, name, beside: name === BESIDE })),
+  });
   const stored = must(
     await storeFile(act.dataFolder, Readable.from([bytes]), {
       declared: bytes.byteLength,

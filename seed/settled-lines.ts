@@ -351,7 +351,7 @@ function bookMoney(desk: Desk, actor: Actor, lineId: string, { key, money }: Sto
         amount: Math.round(((invoice?.amount ?? 0) * part) / 100),
         on,
         method: "check",
-        reference: `Check ${2_100 + house * 37}`,
+        reference: `No. ${2_100 + house * 37}`,
         uploadId: null,
         note: "",
         beyond: false,

@@ -15,7 +15,7 @@ export function PageHead({
   return (
     <div className="page-head">
       <h1 className={answer === undefined ? "display" : "page-asked"}>{asked}</h1>
-      {answer === undefined ? null : <p className="display">{answer}</p>}
+      {answer === undefined ? null : <p className="display">{headline(answer)}</p>}
       {closes === null ? null : (
         <p className="page-closes">
           <span className="muted">To do: </span>
@@ -25,4 +25,9 @@ export function PageHead({
       {children}
     </div>
   );
+}
+
+/** One sentence as a headline, without its period; several keep theirs. */
+function headline(answer: string): string {
+  return /[.?!]\s/.test(answer) ? answer : answer.replace(/\.$/, "");
 }
