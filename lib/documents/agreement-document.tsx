@@ -43,6 +43,7 @@ const READING_COPY_NAME = "reading copy in Spanish";
 const INCH = 72;
 const LEFT = INCH;
 const WIDTH = 468;
+const COPY_PADDING = 8;
 
 const styles = StyleSheet.create({
   page: {
@@ -75,7 +76,7 @@ const styles = StyleSheet.create({
   copy: {
     borderWidth: 0.6,
     borderColor: INK.soft,
-    padding: 8,
+    padding: COPY_PADDING,
     marginBottom: 6,
   },
   copyWords: { fontSize: 11, fontWeight: 600, lineHeight: 1.3, marginBottom: 2 },
@@ -211,7 +212,9 @@ function CopyTop({
     <View style={styles.copy}>
       <Text style={styles.copyWords}>{copy.es}</Text>
       <Text style={styles.small}>{copy.en}</Text>
-      <Text style={{ ...styles.draft, width: WIDTH, marginTop: 8 }}>{paper.draft}</Text>
+      <Text style={{ ...styles.draft, width: WIDTH - 2 * (COPY_PADDING + 1), marginTop: 8 }}>
+        {paper.draft}
+      </Text>
     </View>
   );
 }

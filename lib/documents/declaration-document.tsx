@@ -150,38 +150,52 @@ function DeclarationDocument({ declaration }: { readonly declaration: Declaratio
           </Text>
         </View>
         <Text style={styles.text}>{declaration.opening}</Text>
-        <View style={styles.head} fixed>
-          {["", "When", "What was done", "To", "Letter"].map((title, column) => (
-            <Text key={title} style={{ ...styles.headCell, width: WIDTHS[column] ?? 0 }}>
-              {title}
-            </Text>
+        <View>
+          <View style={styles.head} fixed>
+            {["", "When", "What was done", "To", "Letter"].map((title, column) => (
+              <Text key={title} style={{ ...styles.headCell, width: WIDTHS[column] ?? 0 }}>
+                {title}
+              </Text>
+            ))}
+          </View>
+          {declaration.acts.slice(0, -1).map((act) => (
+            <ActRow key={act.number} act={act} />
           ))}
-        </View>
-        {declaration.acts.map((act) => (
-          <ActRow key={act.number} act={act} />
-        ))}
-        <View wrap={false} style={styles.sign}>
-          {declaration.after.map((text) => (
-            <Text key={text} style={styles.text}>
-              {text}
-            </Text>
-          ))}
-          {declaration.boxes.map((text) => (
-            <View key={text} style={styles.box}>
-              <View style={styles.square} />
-              <Text>{text}</Text>
-            </View>
-          ))}
-          <Text style={{ ...styles.text, marginTop: 4 }}>{declaration.oath}</Text>
-          <View style={styles.lines}>
-            <SignLine width={110} words="Date" />
-            <SignLine width={170} words="City and state" />
-            <SignLine width={176} words={`Signature of ${declaration.by}`} />
+          <View wrap={false}>
+            {declaration.acts.slice(-1).map((act) => (
+              <ActRow key={act.number} act={act} />
+            ))}
+            <Signing declaration={declaration} />
           </View>
         </View>
         {declaration.exhibits.length === 0 ? null : <ExhibitList exhibits={declaration.exhibits} />}
       </Page>
     </Document>
+  );
+}
+
+/** What is declared and signed; with the last act, so that no signature stands on a sheet alone. */
+function Signing({ declaration }: { readonly declaration: Declaration }) {
+  return (
+    <View style={styles.sign}>
+      {declaration.after.map((text) => (
+        <Text key={text} style={styles.text}>
+          {text}
+        </Text>
+      ))}
+      {declaration.boxes.map((text) => (
+        <View key={text} style={styles.box}>
+          <View style={styles.square} />
+          <Text>{text}</Text>
+        </View>
+      ))}
+      <Text style={{ ...styles.text, marginTop: 4 }}>{declaration.oath}</Text>
+      <View style={styles.lines}>
+        <SignLine width={110} words="Date" />
+        <SignLine width={170} words="City and state" />
+        <SignLine width={176} words={`Signature of ${declaration.by}`} />
+      </View>
+    </View>
   );
 }
 

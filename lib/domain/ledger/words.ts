@@ -180,7 +180,7 @@ const ES: LedgerWords = {
       `Esta factura es para ${names} en conjunto; se paga una sola vez, por cualquiera de ellos.`,
     attached: "La factura va adjunta en PDF.",
     basis:
-      "La cuenta de la parte se envió con el reparto propuesto; la enviamos otra vez si la pide.",
+      "El cálculo de su parte se envió con el reparto propuesto; se lo enviamos otra vez si lo pide.",
   },
   slip: {
     cut: "Corte aquí y envíe esta parte con su cheque.",

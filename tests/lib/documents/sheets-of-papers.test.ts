@@ -1,13 +1,18 @@
 import { beforeAll, expect, test, vi } from "vitest";
 import { renderAccounts } from "#lib/documents/account-document.tsx";
+import { renderAgreements } from "#lib/documents/agreement-document.tsx";
+import { renderDeclarations } from "#lib/documents/declaration-document.tsx";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
 import { renderStatements } from "#lib/documents/statement-document.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { accountPapers } from "#lib/domain/paper/account-papers.ts";
+import { readingCopy } from "#lib/domain/paper/agreement-paper.ts";
+import { declarationsOf } from "#lib/domain/paper/declaration.ts";
 import { statementOf, statementPlaces, statementsOf } from "#lib/domain/paper/statement.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { demoLines } from "#tests/support/demo.ts";
+import { anAgreement } from "#tests/support/file.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { sixShare } from "#tests/support/six-share.ts";
 
@@ -85,4 +90,36 @@ test("a statement of account is one page", async () => {
   for (const { id } of demo.ropewalk.properties)
     for (const paper of accountPapers(factsOf(demo.ropewalk), [id]))
       expect(pagesOf((await renderAccounts([paper])).bytes), id).toBe(1);
+});
+
+test("a declaration is signed on a sheet that has one of its acts, under their titles", async () => {
+  const ids = demo.fennel.deliveries.map(({ id }) => id);
+  const declared = declarationsOf(factsOf(demo.fennel), ids);
+  expect(declared.length).toBeGreaterThan(0);
+  for (let many = 1; many <= ids.length; many += 1) {
+    const some = declarationsOf(factsOf(demo.fennel), ids.slice(0, many)).slice(0, 1);
+    const pdf = readPdf((await renderDeclarations(some, new Map())).bytes);
+    for (let page = 1; page <= Number(pdf.info()["Pages"]); page += 1) {
+      const text = pdf.text(page);
+      expect(text, `${many} acts, page ${page}`).toMatch(/When\s+What was done\s+To\s+Letter/);
+      expect(text, `${many} acts, page ${page}`).toContain("Mailed by certified mail");
+    }
+  }
+});
+
+test("a reading copy keeps within its frame", async () => {
+  const agreement = anAgreement("a", {
+    shares: demo.fennel.properties.slice(0, 3).map(({ id }) => ({ propertyId: id, parts: 1 })),
+  });
+  const parties = demo.fennel.parties.map((each) => ({ ...each, language: "es" as const }));
+  const copy = readingCopy(
+    factsOf({ ...demo.fennel, parties, agreements: [agreement] }),
+    agreement,
+  );
+  if (copy === null) throw new Error("No copy");
+  const pdf = readPdf(await renderAgreements([copy]));
+  const margin = 612 - 72 - 8;
+  const top = pdf.words(1).filter(({ bottom }) => bottom < 130);
+  expect(top.length).toBeGreaterThan(20);
+  expect(Math.max(...top.map(({ right }) => right))).toBeLessThanOrEqual(margin);
 });
