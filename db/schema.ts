@@ -632,7 +632,32 @@ export const mailRules = sqliteTable("mail_rules", {
   id: integer("id").primaryKey(),
   /** At most so many messages an hour; null: as many as there are. */
   perHour: integer("per_hour"),
+  /** Each morning everyone is sent what is late or due this week on the lines that they handle. */
+  daily: yesNo("daily").default(false),
 });
+
+/** What was sent to the people of the office, one message a person and day: none goes twice. */
+export const dailyMails = sqliteTable(
+  "daily_mails",
+  {
+    id: text("id").primaryKey(),
+    userId: words("user_id").references(() => users.id),
+    day: words("day"),
+    toAddress: words("to_address"),
+    toName: words("to_name"),
+    subject: words("subject"),
+    text: words("text"),
+    messageId: words("message_id"),
+    state: text("state", { enum: OUTGOING_STATES }).notNull(),
+    ...leased(),
+    createdAt: words("created_at"),
+    sentAt: text("sent_at"),
+  },
+  (t) => [
+    uniqueIndex("daily_mails_day").on(t.userId, t.day),
+    index("daily_mails_state").on(t.state, t.nextTryAt),
+  ],
+);
 
 /** When the office reminds of a kind of letter. */
 export const reminderRules = sqliteTable("reminder_rules", {

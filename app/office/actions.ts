@@ -10,6 +10,7 @@ import { readEnv } from "#lib/env.ts";
 import { addAuthority } from "#lib/operations/add-authority.ts";
 import { addUser } from "#lib/operations/add-user.ts";
 import { changeUser } from "#lib/operations/change-user.ts";
+import { saveDailyMail } from "#lib/operations/daily-mail.ts";
 import { saveMailRules } from "#lib/operations/save-mail-rules.ts";
 import { saveOffice } from "#lib/operations/save-office.ts";
 import { saveReminderRule } from "#lib/operations/save-reminder-rule.ts";
@@ -70,6 +71,13 @@ export const saveReminderRuleAction = officeAction("/office", {
     sends: checked,
   }),
   does: saveReminderRule,
+  says: "Saved.",
+});
+
+export const saveDailyMailAction = officeAction("/office", {
+  may: null,
+  typed: z.object({ daily: checked }),
+  does: saveDailyMail,
   says: "Saved.",
 });
 

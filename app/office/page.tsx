@@ -17,6 +17,7 @@ import type { Authority } from "#lib/domain/facts/authority.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { exampleRows } from "#lib/domain/starters/authorities.ts";
 import { addAuthorityAction } from "./actions.ts";
+import { DailyMail } from "./daily-mail.tsx";
 import { Doors } from "./doors.tsx";
 import { MailStanding } from "./mail-standing.tsx";
 import { OfficeFacts } from "./office-facts.tsx";
@@ -68,6 +69,7 @@ export default async function OfficePage() {
       {may ? <Doors zone={office?.zone ?? "UTC"} /> : null}
       <Section title="Email">
         <MailStanding may={may} zone={office?.zone ?? "UTC"} />
+        <DailyMail may={may} />
       </Section>
       <ReminderRules may={may} zone={office?.zone ?? "UTC"} />
     </div>

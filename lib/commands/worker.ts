@@ -2,6 +2,7 @@
 import { randomUUID } from "node:crypto";
 import os from "node:os";
 import { readEnv } from "#lib/env.ts";
+import { dailyMailing, sendNextDaily } from "#lib/operations/daily-mail.ts";
 import { officeDay } from "#lib/operations/office-day.ts";
 import { openOffice } from "#lib/operations/open-office.ts";
 import { reminding } from "#lib/operations/remind-by-rule.ts";
@@ -70,6 +71,8 @@ await Promise.all([
   goOn(readIncoming),
   goOn(runNextJob),
   goOn(reminding()),
+  goOn(dailyMailing()),
+  goOn(sendNextDaily),
   goOn(sumUp),
 ]);
 db.$client.close();

@@ -62,6 +62,7 @@ const ADMIN_ACTIONS = [
   "savePartAction",
   "saveAuthorityFactsAction",
   "bringInHolidaysAction",
+  "saveDailyMailAction",
   "saveMailRulesAction",
   "saveReminderRuleAction",
   "removeAuthorityAction",

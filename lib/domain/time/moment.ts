@@ -8,6 +8,11 @@ export function dayOf(at: Instant, zone: string): Day {
   return Temporal.Instant.from(at).toZonedDateTimeISO(zone).toPlainDate().toString();
 }
 
+/** The hour of the day, 0 to 23, on a zone's clock. */
+export function hourAt(at: Instant, zone: string): number {
+  return Temporal.Instant.from(at).toZonedDateTimeISO(zone).hour;
+}
+
 /** `November 25, 2026, 10:00 AM`, `25 de noviembre de 2026, 10:00 a. m.`: a moment on the office's clock. */
 export function momentWords(at: Instant, zone: string, language: Language): string {
   const there = Temporal.Instant.from(at).toZonedDateTimeISO(zone);
