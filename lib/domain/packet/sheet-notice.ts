@@ -74,7 +74,8 @@ function becameWords(file: LineFile, { kind }: Notice, attempt: Delivery): strin
   if (outcome === "returned") return `returned ${day}`;
   if (outcome === "unclaimed") return `not collected ${day}`;
   if (outcome === "failed") return `failed ${day}`;
-  if (rule.stands === "mailed") return "mailed; no proof of delivery";
+  if (rule.stands === "mailed")
+    return `${method === "mail-message" ? "sent" : "mailed"}; no proof of delivery`;
   if (rule.stands === "left") return "posted; no proof of receipt";
   if (outcome === "delivered") return `reported delivered ${day}; no proof`;
   return "in transit";

@@ -86,10 +86,12 @@ test("noticeSheet() says of each attempt what it shows, and no more", () => {
     aDelivery("1", "n", { method: "certified", outcome: "unclaimed", outcomeOn: "2026-11-20" }),
     aDelivery("2", "n", { sentOn: "2026-11-21" }),
     aDelivery("3", "n", { method: "by-hand", sentOn: "2026-11-22", by: "Marek Łódź" }),
+    aDelivery("4", "n", { method: "mail-message", sentOn: "2026-11-23" }),
   ];
   expect(cells({ notices, deliveries }).map(([, how, what]) => [how, what])).toEqual([
     ["certified mail, November 16, 2026", "not collected November 20, 2026"],
     ["first-class mail, November 21, 2026", "mailed; no proof of delivery"],
     ["by hand, November 22, 2026", "arrived November 22, 2026, handed over by Marek Łódź"],
+    ["e-mail, November 23, 2026", "sent; no proof of delivery"],
   ]);
 });
