@@ -1,5 +1,6 @@
 import { asc, eq, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
+import { preparedOn } from "#db/prepared.ts";
 import {
   authorities,
   clockRules,
@@ -40,7 +41,13 @@ export function listAuthorityNames(db: Db): Pick<Authority, "id" | "name">[] {
 }
 
 export function getAuthority(db: Db, authorityId: string): Authority | null {
-  const authority = db.select().from(authorities).where(eq(authorities.id, authorityId)).get();
+  const authority = preparedOn(db, authorities, () =>
+    db
+      .select()
+      .from(authorities)
+      .where(eq(authorities.id, sql.placeholder("authorityId")))
+      .prepare(),
+  ).get({ authorityId });
   if (!authority) return null;
   return { ...authority, ...eachPart((part) => partRows(db, part, authorityId)) } as Authority;
 }
@@ -65,13 +72,15 @@ const PARTS = {
 function partRows(db: Db, part: AuthorityPart, authorityId: string): object[] {
   // Every part is keyed and ordered alike; which one it is makes no difference here.
   const table = PARTS[part] as typeof rules;
-  return db
-    .select()
-    .from(table)
-    .where(eq(table.authorityId, authorityId))
-    .orderBy(asc(table.position))
-    .all()
-    .map(({ position: _position, ...row }) => row);
+  const selected = preparedOn(db, table, () =>
+    db
+      .select()
+      .from(table)
+      .where(eq(table.authorityId, sql.placeholder("authorityId")))
+      .orderBy(asc(table.position))
+      .prepare(),
+  );
+  return selected.all({ authorityId }).map(({ position: _position, ...row }) => row);
 }
 
 /**

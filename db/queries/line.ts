@@ -1,10 +1,18 @@
 import { eq, exists, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
+import { preparedOn } from "#db/prepared.ts";
 import { ledger, lines, notices, permits } from "#db/schema.ts";
 import type { LineFacts } from "#lib/domain/facts/line.ts";
 
 export function getLine(db: Db, lineId: string): LineFacts | null {
-  return db.select().from(lines).where(eq(lines.id, lineId)).get() ?? null;
+  const selected = preparedOn(db, lines, () =>
+    db
+      .select()
+      .from(lines)
+      .where(eq(lines.id, sql.placeholder("lineId")))
+      .prepare(),
+  );
+  return selected.get({ lineId }) ?? null;
 }
 
 /** Every line: open ones first, the newest first among them. */

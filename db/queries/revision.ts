@@ -1,12 +1,19 @@
 import { and, eq, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
+import { preparedOn } from "#db/prepared.ts";
 import { revisions } from "#db/schema.ts";
 import { ROW_TABLES, type RowTable } from "#lib/domain/facts/row-table.ts";
 import type { Instant } from "#lib/domain/time/day.ts";
 
 /** How often each table of a line was saved; 0 for one that never was. */
 export function getRevisions(db: Db, lineId: string): Record<RowTable, number> {
-  const saved = db.select().from(revisions).where(eq(revisions.lineId, lineId)).all();
+  const saved = preparedOn(db, revisions, () =>
+    db
+      .select()
+      .from(revisions)
+      .where(eq(revisions.lineId, sql.placeholder("lineId")))
+      .prepare(),
+  ).all({ lineId });
   const counts = new Map(saved.map((row) => [row.table, row.revision]));
   return Object.fromEntries(ROW_TABLES.map((table) => [table, counts.get(table) ?? 0])) as Record<
     RowTable,

@@ -45,11 +45,13 @@ export interface Page {
 
 /** How often a line's file, or what it rests on, was changed; null where there is no such line. */
 export function versionOf(db: Db, lineId: string): number | null {
-  const row = db
-    .select({ version: lineSummaries.version })
-    .from(lineSummaries)
-    .where(eq(lineSummaries.lineId, lineId))
-    .get();
+  const row = preparedOn(db, "version", () =>
+    db
+      .select({ version: lineSummaries.version })
+      .from(lineSummaries)
+      .where(eq(lineSummaries.lineId, sql.placeholder("lineId")))
+      .prepare(),
+  ).get({ lineId });
   return row?.version ?? null;
 }
 

@@ -1,5 +1,6 @@
 import { and, count, eq, gt, ne, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
+import { preparedOn } from "#db/prepared.ts";
 import { sessions, users } from "#db/schema.ts";
 import { IDLE_MINUTES } from "#lib/domain/facts/session.ts";
 import type { User } from "#lib/domain/facts/user.ts";
@@ -72,19 +73,10 @@ export function setPasswordHash(db: Db, userId: string, passwordHash: string): v
  * That it was used is noted, at most once in a minute.
  */
 export function getUserOfSession(db: Db, tokenHash: string, now: Instant): User | null {
-  const found = db
-    .select({ ...COLUMNS, idleUntil: sessions.idleUntil, endsAt: sessions.endsAt })
-    .from(sessions)
-    .innerJoin(users, eq(users.id, sessions.userId))
-    .where(
-      and(
-        eq(sessions.tokenHash, tokenHash),
-        gt(sessions.idleUntil, now),
-        gt(sessions.endsAt, now),
-        eq(users.disabled, false),
-      ),
-    )
-    .get();
+  const found = preparedOn(db, "user of a session", () => selectOfSession(db)).get({
+    tokenHash,
+    now,
+  });
   if (!found) return null;
   const { idleUntil, endsAt: _endsAt, ...user } = found;
   const later = minutesAfter(now, IDLE_MINUTES);
@@ -92,6 +84,22 @@ export function getUserOfSession(db: Db, tokenHash: string, now: Instant): User 
     db.update(sessions).set({ idleUntil: later }).where(eq(sessions.tokenHash, tokenHash)).run();
   }
   return user;
+}
+
+function selectOfSession(db: Db) {
+  return db
+    .select({ ...COLUMNS, idleUntil: sessions.idleUntil, endsAt: sessions.endsAt })
+    .from(sessions)
+    .innerJoin(users, eq(users.id, sessions.userId))
+    .where(
+      and(
+        eq(sessions.tokenHash, sql.placeholder("tokenHash")),
+        gt(sessions.idleUntil, sql.placeholder("now")),
+        gt(sessions.endsAt, sql.placeholder("now")),
+        eq(users.disabled, false),
+      ),
+    )
+    .prepare();
 }
 
 function minutesAfter(at: Instant, minutes: number): Instant {

@@ -1,5 +1,6 @@
-import { and, asc, eq } from "drizzle-orm";
+import { and, asc, eq, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
+import { preparedOn } from "#db/prepared.ts";
 import { wordings, wordingUses } from "#db/schema.ts";
 import type { LetterKind } from "#lib/domain/facts/notice.ts";
 import type { Wording, WordingUse } from "#lib/domain/facts/wording.ts";
@@ -24,17 +25,27 @@ const USE = {
 
 /** Every version of a kind's wording in a language, the first one first. */
 export function listWordings(db: Db, kind: LetterKind, language: Language): Wording[] {
-  return db
-    .select(WORDING)
-    .from(wordings)
-    .where(and(eq(wordings.kind, kind), eq(wordings.language, language)))
-    .orderBy(asc(wordings.version))
-    .all();
+  const selected = preparedOn(db, wordings, () =>
+    db
+      .select(WORDING)
+      .from(wordings)
+      .where(
+        and(
+          eq(wordings.kind, sql.placeholder("kind")),
+          eq(wordings.language, sql.placeholder("language")),
+        ),
+      )
+      .orderBy(asc(wordings.version))
+      .prepare(),
+  );
+  return selected.all({ kind, language });
 }
 
 /** What is in use of each kind and language that ever had a wording: the last word on each. */
 export function listUses(db: Db): WordingUse[] {
-  const all = db.select(USE).from(wordingUses).orderBy(asc(wordingUses.position)).all();
+  const all = preparedOn(db, wordingUses, () =>
+    db.select(USE).from(wordingUses).orderBy(asc(wordingUses.position)).prepare(),
+  ).all();
   return [...new Map(all.map((use) => [`${use.kind} ${use.language}`, use])).values()];
 }
 

@@ -1,11 +1,11 @@
 import type { Db } from "#db/open.ts";
 import { insertHistory } from "#db/queries/history.ts";
-import { getLineFile } from "#db/queries/line-file.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { type Deed, mayDo } from "#lib/domain/facts/user.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal, RefusalReason } from "./act.ts";
+import { standingFile } from "./line-report.ts";
 
 /** What a decision came to: what to write, and how the history tells it. */
 export interface Change<T> {
@@ -53,7 +53,7 @@ export function changeLine<T>(
   if (!mayDo(act.actor.role, deed)) return refuse("not-allowed");
   return act.db.transaction(
     (db) => {
-      const file = getLineFile(db, lineId);
+      const file = standingFile(act.db, db, lineId);
       if (file === null) return refuse("not-found", "lineId", "the line");
       const closed = closedWords(file);
       if (closed !== null && !evenClosed) return refuse("not-in-this-state", "", closed);

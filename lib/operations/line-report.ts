@@ -56,6 +56,16 @@ export function lineReport(db: Db, lineId: string, today: Day): LineReport | nul
   return made;
 }
 
+/**
+ * A line's file inside of a transaction on `held`: the one kept in memory where the database says that
+ * it is of this very version, else read anew; null where there is no such line.
+ */
+export function standingFile(held: Db, one: Db, lineId: string): LineFile | null {
+  const found = kept.get(held)?.get(lineId);
+  if (found !== undefined && found.version === versionOf(one, lineId)) return found.file;
+  return getLineFile(one, lineId);
+}
+
 function weightOf(file: LineFile): number {
   return Object.values(file)
     .map((list) => (Array.isArray(list) ? list.length : 1))

@@ -1,8 +1,8 @@
-import { getTableName } from "drizzle-orm";
+import { getTableName, sql } from "drizzle-orm";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { currentTriggers } from "#db/kept-current.ts";
-import { openDb } from "#db/open.ts";
+import { type Db, openDb } from "#db/open.ts";
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { getOffice, putOffice } from "#db/queries/office.ts";
@@ -17,7 +17,9 @@ import {
 import * as schema from "#db/schema.ts";
 import { DUE_KINDS } from "#lib/domain/desk/answer.ts";
 import { summaryOf } from "#lib/domain/desk/summary.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
+import { changeLine } from "#lib/operations/change.ts";
 import { lineReport } from "#lib/operations/line-report.ts";
 import { renewIfFree, renewSummaries } from "#lib/operations/renew-summaries.ts";
 import { anAuthority, aParty, aProperty } from "../../support/file.ts";
@@ -209,6 +211,42 @@ describe("lineReport()", () => {
     const { act } = aDesk();
     expect(lineReport(act.db, "no such line", act.today)).toBeNull();
   });
+});
+
+test("an operation decides on the file as it stands, whatever was kept of it", () => {
+  const folder = aFolder();
+  const file = `${folder}/wyebook.db`;
+  const { act, lineId } = aDesk();
+  act.db.$client.exec(`VACUUM INTO '${file}'`);
+  const [one, other] = [openDb(file), openDb(file)];
+  const first = lineReport(one, lineId, act.today);
+  const deal = { lineId, deed: "work-the-file", action: "look" } as const;
+  const decide = (into: LineFile[]) =>
+    changeLine({ ...act, db: one }, deal, (found) => {
+      into.push(found);
+      return { ok: false, error: { reason: "not-found", path: "", detail: "" } };
+    });
+  const seen: LineFile[] = [];
+  decide(seen);
+  expect(seen[0]).toBe(first?.file);
+  other.$client.exec("UPDATE tie_ins SET label = 'Changed elsewhere'");
+  decide(seen);
+  expect(seen[1]?.tieIns.map(({ label }) => label)).toContain("Changed elsewhere");
+  // What was written and not kept, since the transaction failed, is not seen afterward.
+  expect(() =>
+    one.transaction((tx) => {
+      tx.run(sql`UPDATE tie_ins SET label = 'Taken back'`);
+      changeLine({ ...act, db: tx as unknown as Db }, deal, (found) => {
+        seen.push(found);
+        throw new Error("taken back");
+      });
+    }),
+  ).toThrow("taken back");
+  expect(seen[2]?.tieIns.map(({ label }) => label)).toContain("Taken back");
+  decide(seen);
+  expect(seen[3]?.tieIns.map(({ label }) => label)).toContain("Changed elsewhere");
+  one.$client.close();
+  other.$client.close();
 });
 
 test("a reader goes on while another program holds the database, with what is old marked", () => {
