@@ -99,8 +99,6 @@ function clockThing(file: LineFile, { today }: Report, group: ClockGroup): Thing
 
 /** A reply is its reader's to give; a window opens when marks are there, or when its day comes. */
 function waitsOnClock(file: LineFile, { clock, kind }: ClockGroup): WaitsOn {
-  // What the law asks of the contractor waits on nobody else.
-  if (isStatutory(clock)) return "office";
   if (kind === "reply") return "neighbor";
   if (kind === "inspection") return "authority";
   if (clock.meaning === "not-before") return kind === "locate" ? "utility" : "date";

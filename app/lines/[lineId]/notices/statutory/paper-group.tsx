@@ -5,6 +5,7 @@ import { Field } from "#app/_components/field.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { sayProperty } from "#lib/domain/party/say.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 import { BY_WORDS, GIVEN_WORDS } from "#lib/domain/statutory/paper-words.ts";
 import { isOpenPaper, type PaperDue, whenWords } from "#lib/domain/statutory/papers.ts";
 import { formatDate, formatFullDay } from "#lib/domain/time/format-day.ts";
@@ -29,7 +30,7 @@ export function PaperGroup({ lineId, file, group, today, may }: GroupProps) {
       <h3>{paper.title}</h3>
       <p>
         {[
-          whenWords(paper),
+          capital(whenWords(paper)),
           paper.by === "any" ? "" : BY_WORDS[paper.by],
           GIVEN_WORDS[paper.given],
           paper.workWaits === 0
@@ -55,7 +56,7 @@ export function PaperGroup({ lineId, file, group, today, may }: GroupProps) {
         </p>
       ) : null}
       <Scroll>
-        <table>
+        <table className="plain">
           <thead>
             <tr>
               <th scope="col">To</th>
