@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Tick } from "#app/_components/choice.tsx";
@@ -32,6 +33,9 @@ export function MailPart({
   if (!work || open.length === 0) return null;
   const went = listOutgoing(db(), lineId).filter(({ entryId }) => entryId !== null);
   const reached = open.filter(({ entry }) => addressed(file, entry).length > 0);
+  const without = open.flatMap(({ entry }) =>
+    addressed(file, entry).length > 0 ? [] : [`No. ${entry.number}`],
+  );
   return (
     <div className="screen-only">
       <Section
@@ -53,17 +57,12 @@ export function MailPart({
               label={`No. ${entry.number}, ${propertyName(file, entry.propertyId)}, ${listed(addressed(file, entry))}: ${formatCents(open)}${wentWords(went, entry)}`}
             />
           ))}
-          {open.length > reached.length ? (
+          {without.length === 0 ? null : (
             <p className="muted">
-              No email address on file:{" "}
-              {listed(
-                open.flatMap(({ entry }) =>
-                  reached.some((each) => each.entry.id === entry.id) ? [] : [`No. ${entry.number}`],
-                ),
-              )}
-              .
+              No email address on file for {listed(without)}. Enter one under{" "}
+              <Link href={`/lines/${lineId}/who`}>Who is on it?</Link>
             </p>
-          ) : null}
+          )}
           {reached.length === 0 ? null : (
             <>
               {went.length === 0 ? null : <Tick name="again" label="Send again" />}
