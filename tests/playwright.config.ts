@@ -39,6 +39,20 @@ function office(command: string, port: number, folder: string) {
 
 const json = process.env["WYEBOOK_JOURNEYS_JSON"];
 
+/** How the browser is started. */
+export const LAUNCH = {
+  executablePath: process.env["WYEBOOK_CHROMIUM"] ?? "/usr/bin/chromium",
+  args: [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+  ],
+};
+
 export default defineConfig({
   testDir: "e2e",
   outputDir: "../test-results",
@@ -54,18 +68,7 @@ export default defineConfig({
     locale: "en-US",
     timezoneId: "America/Los_Angeles",
     viewport: { width: 1280, height: 900 },
-    launchOptions: {
-      executablePath: process.env["WYEBOOK_CHROMIUM"] ?? "/usr/bin/chromium",
-      args: [
-        "--no-sandbox",
-        "--disable-gpu",
-        "--disable-quic",
-        "--no-first-run",
-        "--disable-background-networking",
-        "--disable-component-update",
-        "--disable-sync",
-      ],
-    },
+    launchOptions: LAUNCH,
   },
   // One after the other: the first one builds, the second one finds it built.
   webServer: [

@@ -16,9 +16,11 @@ export interface OwnOffice {
   readonly stop: () => Promise<void>;
 }
 
+type Env = Readonly<Record<string, string>>;
+
 interface Starting {
   readonly folder: string;
-  readonly env?: Readonly<Record<string, string>>;
+  readonly env?: Env | ((port: number) => Env);
   /** With the worker beside it, which makes PDFs and sends mail. */
   readonly worker?: boolean;
 }
@@ -31,16 +33,17 @@ export async function startOwnOffice({
   const all = { ...process.env, WYEBOOK_DATA: folder, WYEBOOK_TODAY: "2026-11-25" };
   execFileSync(process.execPath, ["--import", "tsx", "seed/index.ts"], { cwd: ROOT, env: all });
   const port = await freePort();
+  const more = typeof env === "function" ? env(port) : env;
   const pages = spawn(process.execPath, ["lib/commands/pages.mjs", String(port), "127.0.0.1"], {
     cwd: ROOT,
-    env: { ...all, NODE_ENV: "production", PORT: String(port), ...env },
+    env: { ...all, NODE_ENV: "production", PORT: String(port), ...more },
     stdio: ["ignore", "ignore", "inherit"],
   });
   await untilAnswering(port, pages);
   const helper = worker
     ? spawn(process.execPath, ["--import", "tsx", "lib/commands/worker.ts"], {
         cwd: ROOT,
-        env: { ...all, NODE_ENV: "production", ...env },
+        env: { ...all, NODE_ENV: "production", ...more },
         stdio: ["ignore", "ignore", "inherit"],
       })
     : null;
