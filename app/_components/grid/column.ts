@@ -30,8 +30,14 @@ export interface GridChoice {
   readonly also?: readonly string[];
 }
 
+/** Words by the row’s id and by what one of its fields holds: worked out by a page, shown as is typed. */
+export interface LookedUp {
+  readonly field: string;
+  readonly words: Readonly<Record<string, Readonly<Record<string, string>>>>;
+}
+
 /** Columns that nobody types: worked out from the rest of the row. A client page may give a function. */
-export type ComputedColumn = "item-amount" | ((row: GridRow) => string);
+export type ComputedColumn = "item-amount" | LookedUp | ((row: GridRow) => string);
 
 export interface GridColumn {
   /** Field of the row; `address.street` inside it; `shares[propertyId=p1].parts` in a list of its own. */

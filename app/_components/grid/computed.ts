@@ -8,13 +8,15 @@ const AMOUNT = { key: "", title: "", kind: "cents" } as const;
 /** What a column that nobody types says of a row. */
 export function computedText(computed: ComputedColumn, row: GridRow): string {
   if (typeof computed === "function") return computed(row);
+  if (typeof computed === "object")
+    return computed.words[String(row["id"])]?.[String(row[computed.field])] ?? "";
   const cents = itemCents(row);
   return cents === null ? "" : formatCell(AMOUNT, cents);
 }
 
 /** The sum of such a column, in its own unit; empty where it has none. */
 export function computedSum(computed: ComputedColumn, rows: readonly GridRow[]): string {
-  if (typeof computed === "function") return "";
+  if (computed !== "item-amount") return "";
   const sum = rows.reduce((total, row) => total + (itemCents(row) ?? 0), 0);
   return formatCell(AMOUNT, sum);
 }

@@ -1,4 +1,4 @@
-import type { GridColumn } from "#app/_components/grid/column.ts";
+import type { GridColumn, LookedUp } from "#app/_components/grid/column.ts";
 import { usualRow } from "#lib/domain/facts/field.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
@@ -181,7 +181,11 @@ export const POINT_COLUMNS: readonly GridColumn[] = [
 
 export const POINT_BLANK = { kind: "cleanout" };
 
-export function tieInColumns(file: Pick<LineFile, "tieIns">): GridColumn[] {
+/** `faces`: what each side of a tie-in faces, where the line’s bearing tells; else null. */
+export function tieInColumns(
+  file: Pick<LineFile, "tieIns">,
+  faces: LookedUp | null = null,
+): GridColumn[] {
   const parents = file.tieIns.map(({ id, label }) => ({ value: id, label: `branch of ${label}` }));
   return [
     { key: "label", title: "Tie-in", kind: "text", width: 7, required: true, example: "T1" },
@@ -207,6 +211,9 @@ export function tieInColumns(file: Pick<LineFile, "tieIns">): GridColumn[] {
       width: 9,
       hint: "Looking upstream",
     },
+    ...(faces === null
+      ? []
+      : [{ key: "faces", title: "Faces", kind: "text", width: 12, computed: faces } as const]),
     { key: "diameter", title: "Size", kind: "inches", width: 6 },
     {
       key: "material",

@@ -17,6 +17,7 @@ import stacked from "../stacked.module.css";
 import { mergeTieInsAction, moveSightingAction, undoSightingsAction } from "./actions.ts";
 import styles from "./camera.module.css";
 import { tieInColumns } from "./columns.ts";
+import { facesOf } from "./faces.ts";
 
 /** So many tie-ins, each with its sightings to move, stand on a page. */
 const AT_ONCE = 10;
@@ -203,7 +204,7 @@ function SameAs({
 }
 
 /** For what the sightings got wrong, or could not tell: a branch that joins another branch. */
-export function TieInsByHand({ lineId, file, revisions, mayFile, mayRecord }: LinePart) {
+export function TieInsByHand({ lineId, file, report, revisions, mayFile, mayRecord }: LinePart) {
   return (
     <Section
       title="Edit tie-ins"
@@ -215,7 +216,7 @@ export function TieInsByHand({ lineId, file, revisions, mayFile, mayRecord }: Li
         table="tieIns"
         base={revisions.tieIns}
         rows={file.tieIns}
-        columns={tieInColumns(file)}
+        columns={tieInColumns(file, facesOf(file, report.tieIns))}
         addWord="tie-in"
         emptyWords="No tie-ins yet. They come from the observations."
         readOnly={!(mayFile || mayRecord)}
