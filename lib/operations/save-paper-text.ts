@@ -18,7 +18,7 @@ export function savePaperText(
   { text, textEs, ...place }: PaperPlace & { readonly text: string; readonly textEs: string },
 ): Result<null, Refusal> {
   return changePaper(act, { ...place, action: "save-paper-text" }, (paper) => {
-    const after = { ...paper, text: text.trim(), textEs: textEs.trim() };
+    const after = { ...paper, text: asKept(text), textEs: asKept(textEs) };
     if (after.text === paper.text && after.textEs === paper.textEs) return ok(null);
     return ok({
       after: { ...after, confirmedBy: "", confirmedOn: null },
@@ -37,7 +37,7 @@ export function confirmPaperText(
       return refuse("missing-value", "text", "Enter the text of the paper first");
     if (paper.citation.trim() === "")
       return refuse("missing-value", "text", "Enter the citation of the statute first");
-    if (paper.text !== text.trim() || paper.textEs !== textEs.trim())
+    if (paper.text !== asKept(text) || paper.textEs !== asKept(textEs))
       return refuse(
         "not-in-this-state",
         "text",
@@ -49,6 +49,11 @@ export function confirmPaperText(
       sentence: `Confirmed the text of “${paper.title}” against ${paper.citation}.`,
     });
   });
+}
+
+/** A browser without scripts sends other ends of lines. */
+function asKept(text: string): string {
+  return text.replaceAll("\r\n", "\n").trim();
 }
 
 interface Changed {
