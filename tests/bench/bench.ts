@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
+import { parseArgs } from "node:util";
 import { answersOn } from "#lib/domain/desk/answers.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { ScopeItem } from "#lib/domain/facts/scope.ts";
@@ -24,6 +25,7 @@ import { printBrowser } from "./browser.ts";
 import { goal, printGoals } from "./goals.ts";
 import { printLetters } from "./letters.ts";
 import { theLongLine } from "./long-line.ts";
+import { printMemory } from "./memory.ts";
 import { printNarrations } from "./narration.ts";
 import { printPages } from "./pages.ts";
 import { printPairing } from "./pairing.ts";
@@ -34,7 +36,21 @@ import { printWeights } from "./weights.ts";
 // What it costs to compute, as ratios within this run, and how often the reconciliation is right.
 // Times vary from machine to machine; ratios and rates are what to compare.
 
+// With `-- --minutes 60`, nothing but how the memory holds under so many minutes of light load.
+
 const TODAY = "2026-11-25";
+
+const { minutes } = parseArgs({ options: { minutes: { type: "string" } } }).values;
+if (minutes !== undefined) {
+  const office = await serveLongLine();
+  try {
+    await printMemory(office, Number(minutes));
+  } finally {
+    office.stop();
+  }
+  printGoals();
+  process.exit(0);
+}
 
 console.log("How the work grows (median of 5; ratio to the first row)");
 grow("tree, tie-ins in one chain", [200, 2_000, 20_000], (size) => {

@@ -22,8 +22,7 @@ const PAGES = ["", "/who", "/camera", "/reconcile", "/cost", "/notices", "/autho
 export async function printPeople(served: Served): Promise<void> {
   console.log("");
   const lines = await linesThere(served);
-  const entering = builtActions().find(({ name }) => name === "enterMoneyAction");
-  if (entering === undefined) throw new Error("There is no action that enters money");
+  const entering = enteringMoney();
   const until = performance.now() + SECONDS * 1000;
   const each = Array.from({ length: PEOPLE }, (_, at) =>
     person(served, { at, until, lines, entering }),
@@ -40,6 +39,13 @@ export async function printPeople(served: Served): Promise<void> {
     yardstick: `${at(0.5).toFixed(0)} ms p50`,
   });
   goal("30 people, acts that failed", failed, { most: 0, unit: "acts", yardstick: "none" });
+}
+
+/** The action that enters money, as it was built. */
+export function enteringMoney(): BuiltAction {
+  const entering = builtActions().find(({ name }) => name === "enterMoneyAction");
+  if (entering === undefined) throw new Error("There is no action that enters money");
+  return entering;
 }
 
 async function linesThere({ base, cookie }: Served): Promise<string[]> {
@@ -80,13 +86,15 @@ async function person(served: Served, { at, until, lines, entering }: Person): P
   return acts;
 }
 
-async function reads({ base, cookie }: Served, page: string): Promise<boolean> {
+/** Reads a page; says whether it came. */
+export async function reads({ base, cookie }: Served, page: string): Promise<boolean> {
   const answer = await fetch(base + page, { headers: { cookie } });
   await answer.text();
   return answer.ok;
 }
 
-async function pays(
+/** Enters a deposit on the small line; says whether it was taken. */
+export async function pays(
   { base, cookie, account }: Served,
   { reference, entering }: { reference: string; entering: BuiltAction },
 ): Promise<boolean> {

@@ -18,6 +18,8 @@ export interface Served {
   readonly cookie: string;
   /** The small line's first account, as the form for money names it. */
   readonly account: string;
+  /** The page server’s process. */
+  readonly pid: number;
   readonly stop: () => void;
 }
 
@@ -44,7 +46,8 @@ export async function serveLongLine(): Promise<Served> {
     pages.once("exit", () => fs.rmSync(root, { recursive: true, force: true }));
     pages.kill("SIGTERM");
   };
-  return { base: `http://localhost:${port}`, cookie: `wyebook=${TOKEN}`, account, stop };
+  const { pid = 0 } = pages;
+  return { base: `http://localhost:${port}`, cookie: `wyebook=${TOKEN}`, account, pid, stop };
 }
 
 function ready(pages: ChildProcess): Promise<void> {
