@@ -133,6 +133,7 @@ test("every kind that a line of the example office can send was among them", asy
   for (const { file, kinds } of lines)
     for (const kind of kinds)
       if (recipientsOf(file, reportOn(file, TODAY), kind).length > 0) drawn.add(kind);
-  // Nobody of a public body is a party to these lines.
-  expect(LETTER_KINDS.filter((kind) => !drawn.has(kind))).toEqual(["authority-response"]);
+  // Nobody of a public body is a party to these lines, and no statute asks for a paper on them.
+  const others = LETTER_KINDS.filter((kind) => !drawn.has(kind)).toSorted();
+  expect(others).toEqual(["authority-response", "statutory-notice"]);
 });
