@@ -1,5 +1,6 @@
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { SignInDeed, SignInEntry } from "#lib/domain/facts/session.ts";
+import { browserWords } from "#lib/domain/say/browser.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
 
 const DEED_WORDS: Record<SignInDeed, string> = {
@@ -41,7 +42,7 @@ export function SignIns({
               <td>
                 {entry.address === "" ? "unknown" : entry.address}
                 <br />
-                <span className="muted small">{entry.agent.slice(0, 80)}</span>
+                <span className="muted small">{browserWords(entry.agent)}</span>
               </td>
             </tr>
           ))}
