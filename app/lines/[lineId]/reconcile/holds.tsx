@@ -7,6 +7,7 @@ import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { Hold } from "#lib/domain/facts/hold.ts";
 import { isWaivable } from "#lib/domain/holds/holds.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 import { STOP_WORDS } from "#lib/domain/stops/stop-words.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { counted, listed } from "../names.ts";
@@ -96,7 +97,11 @@ function HoldName({ hold }: { readonly hold: Hold }) {
       <span className={waiver === null ? "tag tag-loud" : "tag tag-done"}>
         {waiver === null ? "Hold" : "Waived"}
       </span>{" "}
-      {onStrip ? <SelectOnStrip id={key}>{subjectLabel}</SelectOnStrip> : subjectLabel}
+      {onStrip ? (
+        <SelectOnStrip id={key}>{capital(subjectLabel)}</SelectOnStrip>
+      ) : (
+        capital(subjectLabel)
+      )}
     </>
   );
 }

@@ -111,15 +111,11 @@ function FieldRow({
         <span className="muted small">{kindOf(field)}</span>
       </th>
       <td>
-        {field.printed === "" || field.printed === title ? null : (
-          <>
-            “{field.printed}”
-            <br />
-          </>
+        {field.printed === "" || field.printed === title ? (
+          <span className="small">{field.places.map(placeWords).join("; ") || "on no page"}</span>
+        ) : (
+          `“${field.printed}”`
         )}
-        <span className="muted small">
-          {field.places.map(placeWords).join("; ") || "on no page"}
-        </span>
       </td>
       <td>
         {may && field.kind !== "signature" ? (
