@@ -1,14 +1,11 @@
 import { spawnSync } from "node:child_process";
 import { goal } from "./goals.ts";
-import { enteringMoney, pays, reads } from "./people.ts";
-import { type Served, SMALL } from "./served.ts";
+import { enteringMoney, linesThere, PAGES, pays, reads } from "./people.ts";
+import type { Served } from "./served.ts";
 
 /** A page every so often, as of a few people at work; one in so many is a payment. */
 const EVERY_MS = 1_000;
 const WRITES = 10;
-
-const LINES = [SMALL, "ropewalk-0001", "lantern-0001"];
-const PAGES = ["", "/who", "/camera", "/reconcile", "/cost", "/notices", "/authority", "/schedule"];
 
 /** What it has grown to when every page was looked at often enough is the level that it should keep. */
 const WARM = 0.25;
@@ -16,12 +13,13 @@ const WARM = 0.25;
 /** The page server's memory under light load for so many minutes: its level after a quarter, then and at the end. */
 export async function printMemory(served: Served, minutes: number): Promise<void> {
   const entering = enteringMoney();
+  const lines = await linesThere(served);
   const start = performance.now();
   const share = () => (performance.now() - start) / (minutes * 60_000);
   const samples: { readonly share: number; readonly megabytes: number }[] = [];
   let failed = 0;
   for (let turn = 0; share() < 1; turn += 1) {
-    const line = LINES[turn % LINES.length] ?? "";
+    const line = lines[turn % lines.length] ?? "";
     const page = PAGES[turn % PAGES.length] ?? "";
     const ok =
       turn % WRITES === WRITES - 1

@@ -16,7 +16,17 @@ const WRITES = 5;
 const LOOK_MS = 1_000;
 
 const LINES = [SMALL, "ropewalk-0001", "lantern-0001"];
-const PAGES = ["", "/who", "/camera", "/reconcile", "/cost", "/notices", "/authority", "/schedule"];
+/** Pages of a line that people look at most. */
+export const PAGES = [
+  "",
+  "/who",
+  "/camera",
+  "/reconcile",
+  "/cost",
+  "/notices",
+  "/authority",
+  "/schedule",
+];
 
 /** Thirty people at once on the demo's lines, one act in five a payment: how long each waits. */
 export async function printPeople(served: Served): Promise<void> {
@@ -48,7 +58,8 @@ export function enteringMoney(): BuiltAction {
   return entering;
 }
 
-async function linesThere({ base, cookie }: Served): Promise<string[]> {
+/** The demo’s lines that this office has. */
+export async function linesThere({ base, cookie }: Served): Promise<string[]> {
   const found = await Promise.all(
     LINES.map(async (line) => {
       const answer = await fetch(`${base}/lines/${line}`, { headers: { cookie } });
