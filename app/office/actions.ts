@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { formAction, officeAction, placeAt } from "#app/action.ts";
-import { asTyped, checked, id, numberOrNull, oneInOr, text } from "#app/fields.ts";
+import { asTyped, checked, fileOrNull, id, numberOrNull, oneInOr, text } from "#app/fields.ts";
 import { OFFICE_FIELDS, officeField, officeOf } from "#app/office-form.ts";
 import { USER_ROLES } from "#lib/domain/facts/user.ts";
 import { STARTERS } from "#lib/domain/starters/authorities.ts";
@@ -11,10 +11,12 @@ import { addAuthority } from "#lib/operations/add-authority.ts";
 import { addUser } from "#lib/operations/add-user.ts";
 import { changeUser } from "#lib/operations/change-user.ts";
 import { saveDailyMail } from "#lib/operations/daily-mail.ts";
+import { importAuthority } from "#lib/operations/import-authority.ts";
 import { saveMailRules } from "#lib/operations/save-mail-rules.ts";
 import { saveOffice } from "#lib/operations/save-office.ts";
 import { saveReminderRule } from "#lib/operations/save-reminder-rule.ts";
 import { testMail } from "#lib/operations/test-mail.ts";
+import { err } from "#lib/result.ts";
 
 export const saveOfficeAction = officeAction("/", {
   may: null,
@@ -72,6 +74,18 @@ export const saveReminderRuleAction = officeAction("/office", {
   }),
   does: saveReminderRule,
   says: "Saved.",
+});
+
+/** An authority file as chosen from the disk. */
+export const importAuthorityAction = officeAction("/office", {
+  may: null,
+  typed: z.object({ file: fileOrNull, agreed: checked }),
+  does: async (act, { file, agreed }) =>
+    file === null
+      ? err({ path: "file", message: "Nothing was imported: choose an authority file." })
+      : importAuthority(act, { text: await file.text(), agreed }),
+  says: "",
+  leadsTo: ({ authorityId }) => `/office/authorities/${authorityId}`,
 });
 
 export const saveDailyMailAction = officeAction("/office", {

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { Tick } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Heads } from "#app/_components/heads.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
@@ -16,7 +17,7 @@ import { listUsers } from "#db/queries/user.ts";
 import type { Authority } from "#lib/domain/facts/authority.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { exampleRows } from "#lib/domain/starters/authorities.ts";
-import { addAuthorityAction } from "./actions.ts";
+import { addAuthorityAction, importAuthorityAction } from "./actions.ts";
 import { DailyMail } from "./daily-mail.tsx";
 import { Doors } from "./doors.tsx";
 import { MailStanding } from "./mail-standing.tsx";
@@ -126,6 +127,25 @@ function Authorities({
           </table>
         </div>
       )}
+      {may ? (
+        <details className="screen-only">
+          <summary>Import an authority file</summary>
+          <ActionForm action={importAuthorityAction} label="Import an authority file">
+            <div className="field">
+              <label htmlFor="authority-file">Authority file</label>
+              <input id="authority-file" className="input" type="file" name="file" accept=".json" />
+            </div>
+            <p className="muted">
+              As exported on an authority’s page, forms included. What would change is said first;
+              nothing is replaced until you check the box.
+            </p>
+            <Tick label="Import these changes" name="agreed" />
+            <div>
+              <SubmitButton pendingWord="Importing …">Import</SubmitButton>
+            </div>
+          </ActionForm>
+        </details>
+      ) : null}
       {may ? (
         <details className="screen-only" open={authorities.length === 0}>
           <summary>Add an authority</summary>

@@ -127,10 +127,11 @@ function longLists(value: unknown): FileProblem[] {
 /** Nothing in a line file lies deeper inside of one another. */
 const DEEPEST = 50;
 
-function parseJson(text: string): Result<unknown, FileProblem[]> {
+/** The value of a text in JSON, unless it is nested too deeply. */
+export function parseJson(text: string): Result<unknown, FileProblem[]> {
   if (isDeeper(text, DEEPEST))
     return err([
-      { path: "", reason: "This is not a line file: its brackets are nested too deeply" },
+      { path: "", reason: "This is no file of ours: its brackets are nested too deeply" },
     ]);
   try {
     return ok(JSON.parse(text));
@@ -166,7 +167,8 @@ function endOfQuote(text: string, start: number): number {
   return text.length;
 }
 
-function problemsOf(error: z.ZodError): FileProblem[] {
+/** What a shape found wrong, each with its path. */
+export function problemsOf(error: z.ZodError): FileProblem[] {
   return error.issues.slice(0, MOST_PROBLEMS).flatMap((issue) => {
     const path = issue.path.join(".");
     if (issue.code !== "unrecognized_keys") return [{ path, reason: issue.message }];

@@ -1,11 +1,15 @@
 import { createHash } from "node:crypto";
+import type { Db } from "#db/open.ts";
 import { openDb } from "#db/open.ts";
+import { listAuthorities } from "#db/queries/authority.ts";
 import { isWhole } from "#db/queries/backup.ts";
 import { databaseState } from "#db/queries/database-state.ts";
+import { listForms } from "#db/queries/form.ts";
 import { listLines } from "#db/queries/line.ts";
 import { getKeptFile } from "#db/queries/line-file.ts";
 import { missingGuards, takenOut } from "#db/queries/proof.ts";
 import { type ChainFault, checkChain } from "#lib/domain/consent/chain.ts";
+import type { Authority } from "#lib/domain/facts/authority.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { contradictions } from "#lib/domain/facts/recorded.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
@@ -61,6 +65,7 @@ export function checkOffice({
           words: `${count} ${count === 1 ? "entry was" : "entries were"} removed from ${words}`,
         })),
         ...files.flatMap((each) => faultsOf(dataFolder, each)),
+        ...listAuthorities(db).flatMap((authority) => formFaults(db, dataFolder, authority)),
       ],
     });
   } finally {
@@ -74,6 +79,16 @@ function sum(files: readonly LineFile[], count: (file: LineFile) => number): num
 
 function guardWords(names: readonly string[]): string {
   return `${names.length} of the database's guards were missing or changed and are there again: ${names.join(", ")}`;
+}
+
+/** Forms whose PDF is gone or is another one. */
+function formFaults(db: Db, dataFolder: string, { id, name }: Authority): DataFault[] {
+  return listForms(db, id)
+    .filter(({ sha256: hash }) => !isStoredWhole(dataFolder, hash))
+    .map(({ title }) => ({
+      where: name,
+      words: `The form “${title}”: its PDF is missing, or is not the one that came in`,
+    }));
 }
 
 function faultsOf(dataFolder: string, file: LineFile): DataFault[] {

@@ -62,6 +62,7 @@ const ADMIN_ACTIONS = [
   "savePartAction",
   "saveAuthorityFactsAction",
   "bringInHolidaysAction",
+  "importAuthorityAction",
   "saveDailyMailAction",
   "saveMailRulesAction",
   "saveReminderRuleAction",

@@ -296,6 +296,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     args: () => [IDLE, aForm({ kind: "finding", daysAfter: "3", every: "14", most: "2" })],
     writes: true,
   },
+  importAuthorityAction: { args: () => [IDLE, aForm({ agreed: "yes" })] },
   saveDailyMailAction: { args: () => [IDLE, aForm({ daily: "yes" })], writes: true },
   saveMailRulesAction: { args: () => [IDLE, aForm({ perHour: "50" })], writes: true },
   addAuthorityAction: { args: () => [IDLE, aForm({ name: "Alder Water" })], writes: true },

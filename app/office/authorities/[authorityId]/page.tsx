@@ -62,7 +62,10 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
     <div className="sheet">
       <PageHead asked={authority.name} answer={sentence(authority)}>
         <p className="small screen-only">
-          <Link href="/office">All authorities</Link>
+          <Link href="/office">All authorities</Link>{" "}
+          <a href={`/office/authorities/${authority.id}/export`} download>
+            Export this authority
+          </a>
         </p>
       </PageHead>
       <ExampleBox authority={authority} />

@@ -1,0 +1,86 @@
+import { createHash } from "node:crypto";
+import { expect, test } from "vitest";
+import { getAuthority, putAuthority } from "#db/queries/authority.ts";
+import { insertFormVersion, listForms, listFormVersions } from "#db/queries/form.ts";
+import type { AuthorityForm } from "#lib/domain/facts/form.ts";
+import { exportAuthority, importAuthority } from "#lib/operations/import-authority.ts";
+import { keepBytes } from "#lib/storage/keep-bytes.ts";
+import { aFee, anAuthority, aRule } from "#tests/support/file.ts";
+import { aDb, aFolder, anAct, must } from "#tests/support/office.ts";
+
+const PDF = new TextEncoder().encode("%PDF-1.7 a form");
+const AUTHORITY = anAuthority({ id: "alder", name: "Alder Sewer District", rules: [aRule("r")] });
+const FORM: AuthorityForm = {
+  ...{ id: "form-1", authorityId: "alder", version: 1, title: "Permit", permitKind: "side-sewer" },
+  ...{ requirementId: null, fileName: "permit.pdf", bytes: PDF.length, pages: [], fields: [] },
+  ...{ notes: [], mappings: [], days: "mm/dd/yyyy", flatten: false, retired: false },
+  ...{ savedBy: "Dana", savedAt: "2026-11-25T18:00:00.000Z" },
+  sha256: createHash("sha256").update(PDF).digest("hex"),
+};
+
+function anOffice() {
+  return anAct(aDb(), { role: "admin", dataFolder: aFolder() });
+}
+
+/** An office that has the authority with its form, and the file of it. */
+function exported() {
+  const act = anOffice();
+  putAuthority(act.db, AUTHORITY);
+  keepBytes(act.dataFolder, FORM.sha256, PDF);
+  insertFormVersion(act.db, FORM);
+  return { act, text: must(exportAuthority(act, "alder")).text };
+}
+
+test("another office gets the same authority and form, and exports the same file", () => {
+  const { act, text } = exported();
+  const other = anOffice();
+  const asked = importAuthority(other, { text, agreed: false });
+  expect(asked).toMatchObject({ ok: false });
+  expect(asked.ok ? "" : asked.error.detail).toContain("Alder Sewer District is new here");
+  expect(getAuthority(other.db, "alder")).toBeNull();
+  must(importAuthority(other, { text, agreed: true }));
+  expect(getAuthority(other.db, "alder")).toEqual(getAuthority(act.db, "alder"));
+  expect(must(exportAuthority(other, "alder")).text).toBe(text);
+  must(importAuthority(other, { text, agreed: true }));
+  expect(listFormVersions(other.db, "form-1")).toHaveLength(1);
+});
+
+test("what is here is told before anything is replaced, and a form's older version stays", () => {
+  const { text } = exported();
+  const other = anOffice();
+  putAuthority(other.db, { ...AUTHORITY, rules: [], fees: [aFee("f", { authorityId: "alder" })] });
+  keepBytes(other.dataFolder, FORM.sha256, PDF);
+  insertFormVersion(other.db, { ...FORM, title: "Old print" });
+  const asked = importAuthority(other, { text, agreed: false });
+  expect(asked.ok ? "" : asked.error.detail).toMatch(
+    /rules \(1 added\).*fees \(1 removed\).*“Permit”/,
+  );
+  expect(getAuthority(other.db, "alder")?.fees).toHaveLength(1);
+  must(importAuthority(other, { text, agreed: true }));
+  expect(getAuthority(other.db, "alder")?.fees).toEqual([]);
+  expect(listForms(other.db, "alder").map(({ title, version }) => [title, version])).toEqual([
+    ["Permit", 2],
+  ]);
+  expect(listFormVersions(other.db, "form-1")).toHaveLength(2);
+});
+
+test("a wrong file is refused by its path, and nothing of it is kept", () => {
+  const { text } = exported();
+  const other = anOffice();
+  const refused = (wrong: string) => {
+    const answer = importAuthority(other, { text: wrong, agreed: true });
+    return answer.ok ? "" : answer.error.detail;
+  };
+  const file = JSON.parse(text);
+  expect(refused("{}")).toContain("kind: This is not an authority file");
+  expect(refused("no")).toContain("not JSON");
+  expect(refused(JSON.stringify({ ...file, version: 9 }))).toContain("version:");
+  const forms = [{ ...file.forms[0], content: Buffer.from("else").toString("base64") }];
+  expect(refused(JSON.stringify({ ...file, forms }))).toContain("forms.0.content");
+  expect(refused(JSON.stringify({ ...file, moon: 1 }))).toContain("moon");
+  expect(getAuthority(other.db, "alder")).toBeNull();
+  const office = anAct(other.db, { role: "office" });
+  expect(importAuthority(office, { text, agreed: true })).toMatchObject({
+    error: { reason: "not-allowed" },
+  });
+});
