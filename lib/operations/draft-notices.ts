@@ -5,6 +5,7 @@ import { LETTER_KINDS, type LetterKind, type Notice } from "#lib/domain/facts/no
 import { LETTER_SAID } from "#lib/domain/facts/notice-words.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
+import { copiesOf, isCopy } from "#lib/domain/paper/copy.ts";
 import { LETTER_PLANS } from "#lib/domain/paper/kinds/index.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
 import { type LetterLanguages, letterLanguagesIn } from "#lib/domain/party/letter-languages.ts";
@@ -71,7 +72,13 @@ export function draftsFor(
 ): { notice: Notice; isNew: boolean }[] {
   const languages = letterLanguagesIn(file, getOffice(act.db));
   return recipients.map((recipient) =>
-    draftFor(act, file, { kind, replyBy, recipient, languages: languages(recipient) }),
+    draftFor(act, file, {
+      kind,
+      // A copy asks for no answer.
+      replyBy: isCopy(file, recipient) ? null : replyBy,
+      recipient,
+      languages: languages(recipient),
+    }),
   );
 }
 
@@ -80,21 +87,18 @@ function wrongRecipient(
   report: Report,
   { kind, recipients }: Pick<Drafting, "kind" | "recipients">,
 ) {
-  const { about, named } = LETTER_PLANS[kind];
+  const { named } = LETTER_PLANS[kind];
   for (const [at, recipient] of recipients.entries()) {
     const path = `recipients.${at}`;
     const missing = missingIn(file, recipient);
     if (missing !== null) return refuse("not-found", path, missing);
-    if (about === "split" && recipient.splitId === null)
-      return refuse("missing-value", path, "Choose a split first");
-    if (about === "tie-in" && recipient.tieInId === null)
-      return refuse("missing-value", path, "Choose the tie-in that the letter asks about");
-    if (about === "paper" && !isPaperOpen(file, recipient))
-      return refuse(
-        "missing-value",
-        path,
-        `No statutory paper is due to ${partyName(file, recipient.partyId)}; see “Statutory papers”`,
-      );
+    if (isCopy(file, recipient)) {
+      const wrong = wrongCopy(file, report, { kind, recipient, path });
+      if (wrong !== null) return wrong;
+      continue;
+    }
+    const wrong = wrongAbout(file, { kind, recipient, path });
+    if (wrong !== null) return wrong;
     if (named === "always" && !isDemandable(file, report, recipient))
       return refuse(
         "held",
@@ -103,6 +107,43 @@ function wrongRecipient(
       );
   }
   return null;
+}
+
+interface Chosen {
+  readonly kind: LetterKind;
+  readonly recipient: RecipientChoice;
+  readonly path: string;
+}
+
+/** What the letter has to name and the choice does not. */
+function wrongAbout(file: LineFile, { kind, recipient, path }: Chosen) {
+  const { about } = LETTER_PLANS[kind];
+  if (about === "split" && recipient.splitId === null)
+    return refuse("missing-value", path, "Choose a split first");
+  if (about === "tie-in" && recipient.tieInId === null)
+    return refuse("missing-value", path, "Choose the tie-in that the letter asks about");
+  if (about === "paper" && !isPaperOpen(file, recipient))
+    return refuse(
+      "missing-value",
+      path,
+      `No statutory paper is due to ${partyName(file, recipient.partyId)}; see “Statutory papers”`,
+    );
+  return null;
+}
+
+/** A lender gets only the copies that the kind gives where the letter itself is due. */
+function wrongCopy(file: LineFile, report: Report, { kind, recipient, path }: Chosen) {
+  const { partyId, propertyId } = recipient;
+  const gets = copiesOf(file, report, kind).some(
+    (one) => one.partyId === partyId && one.propertyId === propertyId,
+  );
+  return gets
+    ? null
+    : refuse(
+        "held",
+        path,
+        `${partyName(file, partyId)} is on file there only as lender, and gets no copy of this letter`,
+      );
 }
 
 function isPaperOpen(file: LineFile, recipient: RecipientChoice): boolean {
@@ -115,13 +156,17 @@ function isPaperOpen(file: LineFile, recipient: RecipientChoice): boolean {
   );
 }
 
-/** Money is only asked for where record, tests or the owner's acceptance show that it is owed. */
+/**
+ * Money is only asked for where record, tests or the owner's acceptance show that it is owed; a lender
+ * gets a copy of no other demand.
+ */
 export function isDemandable(
   file: LineFile,
   report: Report,
   { partyId, propertyId }: Pick<RecipientChoice, "partyId" | "propertyId">,
 ): boolean {
-  return recipientsOf(file, report, "share-demand").some(
+  const gets = isCopy(file, { partyId, propertyId }) ? copiesOf : recipientsOf;
+  return gets(file, report, "share-demand").some(
     (each) => each.partyId === partyId && each.propertyId === propertyId,
   );
 }

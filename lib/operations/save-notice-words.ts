@@ -2,6 +2,7 @@ import { updateRow } from "#db/queries/row.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { LetterLanguages } from "#lib/domain/party/letter-languages.ts";
+import { isOnlyCopied } from "#lib/domain/party/only-copied.ts";
 import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -43,6 +44,8 @@ export function saveNoticeWords(
     if (!draft.ok) return draft;
     if (ownWords.length > MOST_WORDS)
       return refuse("bad-value", "ownWords", `Enter at most ${MOST_WORDS} characters`);
+    if (replyBy !== null && isOnlyCopied(file, draft.value))
+      return refuse("bad-value", "replyBy", "A copy asks for no reply; leave the date blank");
     if (replyBy !== null && !isDay(replyBy))
       return refuse("bad-value", "replyBy", "Enter a date as 11/25/2026");
     const { value } = draft;

@@ -4,6 +4,7 @@ import { LETTERS } from "../facts/letter-kind.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Notice } from "../facts/notice.ts";
 import type { Party } from "../facts/party.ts";
+import { COPY_ROLES } from "../facts/party.ts";
 import type { Report } from "../findings/report.ts";
 import type { Cents } from "../money/cents.ts";
 import { consentsAskedBy } from "../notices/asked.ts";
@@ -75,7 +76,7 @@ export function signingName(
   const own = { party, capacity: roles.map(({ capacity }) => capacity).join(" ") };
   if (signer !== undefined)
     return { name: signer.name, capacityMissing: signer.capacityMissing, ...own };
-  if (kind !== "enter" || roles.length === 0) return null;
+  if (kind !== "enter" || roles.every(({ role }) => COPY_ROLES.includes(role))) return null;
   return { name: party.name, capacityMissing: party.kind !== "person", ...own };
 }
 

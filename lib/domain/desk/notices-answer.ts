@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Reply as LetterReply } from "../facts/notice.ts";
+import { COPY_ROLES } from "../facts/party.ts";
 import type { Report } from "../findings/report.ts";
 import { type Chase, chaseList, isReached } from "../notices/told.ts";
 import { waitingReplies } from "../party/reply.ts";
@@ -81,10 +82,12 @@ interface Audience {
   readonly written: readonly string[];
 }
 
-/** Every party with a role on a property that has a stake in the pipe. */
+/** Every party with a role on a property that has a stake in the pipe, but who only gets copies. */
 function audienceOf(file: LineFile): Audience {
   const lots = new Set(onTheLine(file).map(({ id }) => id));
-  const roles = file.roles.filter(({ propertyId }) => lots.has(propertyId));
+  const roles = file.roles.filter(
+    ({ propertyId, role }) => lots.has(propertyId) && !COPY_ROLES.includes(role),
+  );
   const all = [...new Set(roles.map(({ partyId }) => partyId))];
   const reached = all.filter((partyId) => isReached(file, partyId));
   const sent = new Set(

@@ -135,6 +135,8 @@ export const PARTY_ROLES = [
   "association",
   "contract-purchaser",
   "crossed-lot-owner",
+  /** Has a loan or lien on it; neither owns nor uses it. */
+  "lender",
 ] as const;
 export type PartyRole = (typeof PARTY_ROLES)[number];
 
@@ -144,6 +146,9 @@ export const OWNING_ROLES: readonly PartyRole[] = ["owner", "contract-purchaser"
 /** Who has a say over a lot: its holders, and the owner of one that the line only crosses. */
 export const LOT_ROLES: readonly PartyRole[] = [...OWNING_ROLES, "crossed-lot-owner"];
 
+/** Who only gets copies of what is written to a property's owners: nothing is due to or from them. */
+export const COPY_ROLES: readonly PartyRole[] = ["lender"];
+
 export const ROLE_WORDS: Readonly<Record<PartyRole, string>> = {
   owner: "owner",
   occupant: "occupant",
@@ -151,6 +156,7 @@ export const ROLE_WORDS: Readonly<Record<PartyRole, string>> = {
   association: "association",
   "contract-purchaser": "contract purchaser",
   "crossed-lot-owner": "owner of crossed lot",
+  lender: "lender",
 };
 
 /** A party's role toward a property. One party may have several. */

@@ -3,6 +3,7 @@ import type { Delivery, LetterKind, Notice } from "../facts/notice.ts";
 import type { Report } from "../findings/report.ts";
 import { arrivalOf, cameBack, type LetterStanding } from "../notices/arrival.ts";
 import type { Recipient } from "../paper/addressed.ts";
+import { copiesOf, isCopy } from "../paper/copy.ts";
 import { letterGaps } from "../paper/gaps.ts";
 import { recipientsOf } from "../paper/recipients.ts";
 import { addressProblems } from "../party/address-check.ts";
@@ -16,6 +17,8 @@ export interface BatchRow {
   readonly notice: Notice | null;
   /** Proposed by the file; false: a person added them. */
   readonly isProposed: boolean;
+  /** A copy of the letter to the owner, for a lender's file. */
+  readonly isCopy: boolean;
   readonly standing: "none" | "draft" | LetterStanding;
   readonly answered: boolean;
   readonly attempt: Delivery | null;
@@ -35,7 +38,7 @@ interface Facts {
 
 /** Everybody who gets a kind of letter, or has it already, in mailing order. */
 export function batchOf({ file, report, office }: Facts, kind: LetterKind): BatchRow[] {
-  const proposed = recipientsOf(file, report, kind);
+  const proposed = [...recipientsOf(file, report, kind), ...copiesOf(file, report, kind)];
   const written = file.notices.filter((notice) => notice.kind === kind);
   const added = written.filter((notice) => !proposed.some((one) => isTo(notice, one)));
   const recipients = [
@@ -48,6 +51,7 @@ export function batchOf({ file, report, office }: Facts, kind: LetterKind): Batc
     return {
       recipient,
       isProposed,
+      isCopy: isCopy(file, recipient),
       notice,
       standing: arrival?.state ?? (notice === null ? ("none" as const) : ("draft" as const)),
       answered: notice !== null && file.replies.some(({ noticeId }) => noticeId === notice.id),

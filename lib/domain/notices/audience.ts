@@ -1,5 +1,11 @@
 import type { LineFile } from "../facts/line-file.ts";
-import { LOT_ROLES, OWNING_ROLES, type PartyRole } from "../facts/party.ts";
+import {
+  COPY_ROLES,
+  LOT_ROLES,
+  OWNING_ROLES,
+  PARTY_ROLES,
+  type PartyRole,
+} from "../facts/party.ts";
 
 /** Somebody who has to be told of something, about one property. */
 export interface Addressee {
@@ -31,10 +37,12 @@ export function pauseAudience(file: People): Addressee[] {
   });
 }
 
-/** Who is told when the work starts: everybody on every property. */
+/** Who is told when the work starts: everybody on every property but who only gets copies. */
 export function startAudience(file: People): Addressee[] {
-  return file.properties.flatMap(({ id }) => at(file, id, null));
+  return file.properties.flatMap(({ id }) => at(file, id, TOLD));
 }
+
+const TOLD = PARTY_ROLES.filter((role) => !COPY_ROLES.includes(role));
 
 /** Who lives at a property without holding its title: the law's notice of entry is for them. */
 export function tenantsAt(file: People, propertyId: string): Addressee[] {
@@ -43,11 +51,11 @@ export function tenantsAt(file: People, propertyId: string): Addressee[] {
 }
 
 /** Each party with one of the roles at a property, once. */
-function at(file: People, propertyId: string, roles: readonly PartyRole[] | null): Addressee[] {
+function at(file: People, propertyId: string, roles: readonly PartyRole[]): Addressee[] {
   const here = file.roles.filter(
     (role) =>
       role.propertyId === propertyId &&
-      (roles === null || roles.includes(role.role)) &&
+      roles.includes(role.role) &&
       file.parties.some(({ id }) => id === role.partyId),
   );
   return [...new Set(here.map(({ partyId }) => partyId))].map((partyId) => ({

@@ -6,6 +6,7 @@ import {
   type Notice,
   type Reply,
 } from "../facts/notice.ts";
+import { isOnlyCopied } from "../party/only-copied.ts";
 import { waitingReplies } from "../party/reply.ts";
 import type { Day } from "../time/day.ts";
 import { type AnswerState, answerOf } from "./answered.ts";
@@ -182,12 +183,13 @@ function chaseOf(file: LineFile, notice: Notice, today: Day): Chase | null {
 
 function reasonOf(
   file: LineFile,
-  { partyId, replyBy }: Notice,
+  { partyId, propertyId, replyBy }: Notice,
   { cell, today }: { readonly cell: ToldCell; readonly today: Day },
 ): ChaseReason | null {
   const { state, answer, attempts } = cell;
   if (answer === "waits" || answer === "in") return null;
   if (cameBack(state)) return "came-back";
+  if (isOnlyCopied(file, { partyId, propertyId })) return null;
   if (replyBy !== null && replyBy < today)
     return answer === "open-again" ? "not-settled" : "reply-late";
   const sent = attempts === 0 ? "" : (cell.on ?? "");

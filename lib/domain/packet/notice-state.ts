@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { DeliveryMethod } from "../facts/notice.ts";
+import { COPY_ROLES } from "../facts/party.ts";
 import { arrivalOf } from "../notices/arrival.ts";
 import { isReached } from "../notices/told.ts";
 
@@ -19,7 +20,9 @@ export function noticeState({ file }: { readonly file: LineFile }): {
   sentences: string[];
 } {
   const owners = file.parties.filter(({ id }) =>
-    file.roles.some(({ partyId, role }) => partyId === id && role !== "occupant"),
+    file.roles.some(
+      ({ partyId, role }) => partyId === id && role !== "occupant" && !COPY_ROLES.includes(role),
+    ),
   );
   if (owners.length === 0)
     return {

@@ -4,6 +4,7 @@ import { unbuiltWork } from "../closing/as-built.ts";
 import { type ConsentRow, consentTable } from "../consent/table.ts";
 import type { SheetKind } from "../facts/authority.ts";
 import type { Property } from "../facts/party.ts";
+import { COPY_ROLES } from "../facts/party.ts";
 import { landUnsaid } from "../holds/land-holds.ts";
 import { sayWhere } from "../length/stretch.ts";
 import { EN } from "../paper/words-en.ts";
@@ -72,7 +73,11 @@ function applicationState({ file, office }: PacketInput): SheetState {
     ({ parcel, stake }) => parcel === "" && stake !== "neighbour",
   );
   const unowned = file.properties.filter(
-    ({ id }) => !file.roles.some((role) => role.propertyId === id && role.role !== "occupant"),
+    ({ id }) =>
+      !file.roles.some(
+        (role) =>
+          role.propertyId === id && role.role !== "occupant" && !COPY_ROLES.includes(role.role),
+      ),
   );
   const missing = [
     ...(file.properties.length === 0 ? ["No property is on file."] : []),

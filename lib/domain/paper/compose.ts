@@ -5,6 +5,15 @@ import { mailTo } from "../party/mail-to.ts";
 import { formatPhone } from "../party/phone.ts";
 import { dayAt } from "../time/days.ts";
 import { cautionBlocks } from "./cautions.ts";
+import {
+  asCopied,
+  copyCover,
+  copyTitle,
+  isCopy,
+  type Original,
+  originalOf,
+  sentBlocks,
+} from "./copy.ts";
 import { type LetterFacts, type LetterInput, letterFacts, placeOf } from "./facts.ts";
 import { LETTER_PLANS } from "./kinds/index.ts";
 import type { Letter, LetterBlock } from "./letter.ts";
@@ -32,7 +41,7 @@ function composeIn(input: LetterInput): Letter {
   const day = notice.sentAt === null ? report.today : dayAt(notice.sentAt, office.zone);
   return {
     kind: notice.kind,
-    asks: plan.asksNothing?.(facts) ? [] : consentsAsked(notice.kind),
+    asks: isCopy(facts.file, notice) || plan.asksNothing?.(facts) ? [] : consentsAsked(notice.kind),
     language: notice.language,
     title: titleOf(facts),
     day,
@@ -55,25 +64,50 @@ function composeIn(input: LetterInput): Letter {
 
 function titleOf(facts: LetterFacts): string {
   const { title, titleFor } = LETTER_PLANS[facts.notice.kind];
-  return titleFor?.(facts) ?? title[facts.notice.language];
+  const own = titleFor?.(facts) ?? title[facts.notice.language];
+  return isCopy(facts.file, facts.notice) ? copyTitle(facts, own) : own;
 }
 
 function blocksOf(facts: LetterFacts): LetterBlock[] {
   const { notice, words, office } = facts;
   const by = notice.createdBy === "" ? office.name : notice.createdBy;
-  const body = wordedBody(facts, LETTER_PLANS[notice.kind].body(facts));
-  const asked = body.filter(isLead);
   return [
-    ...asked,
-    ...ownParagraphs(notice.ownWords),
-    ...body.filter((block) => !isLead(block)),
-    ...cautionBlocks(facts),
+    ...(isCopy(facts.file, notice) ? copyBlocks(facts) : saidBlocks(facts)),
     {
       kind: "signature",
       lines: [words.frame.forOffice(by, office.name), ...contactLines(facts)],
     },
     ...slipOf(facts),
   ];
+}
+
+/** What is said to a letter's reader, with what they are warned of. */
+function saidBlocks(facts: LetterFacts): LetterBlock[] {
+  const { notice } = facts;
+  const body = wordedBody(facts, LETTER_PLANS[notice.kind].body(facts));
+  return [
+    ...body.filter(isLead),
+    ...ownParagraphs(notice.ownWords),
+    ...body.filter((block) => !isLead(block)),
+    ...cautionBlocks(facts),
+  ];
+}
+
+/** A copy: a few words to its reader, then all that the letter says to its own. */
+function copyBlocks(facts: LetterFacts): LetterBlock[] {
+  const original = originalOf(facts);
+  const [asked, ...cover] = copyCover(facts, original);
+  return [
+    ...(asked === undefined ? [] : [asked]),
+    ...ownParagraphs(facts.notice.ownWords),
+    ...cover,
+    ...(original === null ? cautionBlocks(facts) : asCopied(copied(original))),
+  ];
+}
+
+/** As it went out; before that, as it would. */
+function copied({ facts, sent }: Original): LetterBlock[] {
+  return sent === null ? saidBlocks(facts) : sentBlocks(sent);
 }
 
 function isLead(block: LetterBlock): boolean {
@@ -104,6 +138,7 @@ function answerBy(facts: LetterFacts): string {
 }
 
 function choicesOf(facts: LetterFacts): readonly string[] {
+  if (isCopy(facts.file, facts.notice)) return [];
   return LETTER_PLANS[facts.notice.kind].choices(facts);
 }
 

@@ -1,4 +1,5 @@
 import type { DeliveryMethod } from "../facts/notice.ts";
+import { copyGaps, isCopy } from "./copy.ts";
 import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
 import { LETTER_PLANS } from "./kinds/index.ts";
 import { wordingGaps } from "./worded.ts";
@@ -17,6 +18,11 @@ export function letterGaps(
 ): string[] {
   const facts = letterFacts(input);
   const { gaps } = LETTER_PLANS[facts.notice.kind];
+  if (isCopy(facts.file, facts.notice))
+    return [
+      ...copyGaps(facts),
+      ...(POSTED.includes(method) ? [hasAddress(facts) ?? []].flat() : []),
+    ];
   const checks = [hasReplyBy, ...gaps, ...(POSTED.includes(method) ? [hasAddress] : [])];
   return [...checks.flatMap((check) => check(facts) ?? []), ...wordingGaps(facts)];
 }

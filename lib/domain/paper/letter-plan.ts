@@ -1,5 +1,6 @@
 import type { CallPurpose } from "../facts/household-call.ts";
 import type { LineFile } from "../facts/line-file.ts";
+import type { PartyRole } from "../facts/party.ts";
 import type { Report } from "../findings/report.ts";
 import type { Language } from "../say/language.ts";
 import type { Deed } from "../stops/stopped-by.ts";
@@ -36,6 +37,8 @@ export interface LetterPlan {
   readonly titleFor?: (facts: LetterFacts) => string | null;
   /** Who gets it as the file stands, each party once for each property and tie-in it is about. */
   readonly recipients: (file: LineFile, report: Report) => Recipient[];
+  /** Who gets a copy for their file where the letter goes to a property's owners; left out: nobody. */
+  readonly copiesTo?: readonly PartyRole[];
   /** What each letter has to name besides its reader. */
   readonly about?: "tie-in" | "split" | "paper";
   /** It, or at least its reminder, goes only to those whom the file names for it. */

@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Party } from "../facts/party.ts";
+import { COPY_ROLES } from "../facts/party.ts";
 import type { DatedEvent } from "../facts/permit.ts";
 import type { RollCallMatter, RollCallWord } from "../facts/roll-call.ts";
 import type { Report } from "../findings/report.ts";
@@ -124,7 +125,7 @@ function peopleAt({ roles, parties }: CallFile, { propertyId, unitId }: Place): 
   const groups = [
     here.filter(({ role }) => role === "occupant"),
     here.filter(({ role }) => role === "manager"),
-    here.filter(({ role }) => role !== "crossed-lot-owner"),
+    here.filter(({ role }) => role !== "crossed-lot-owner" && !COPY_ROLES.includes(role)),
   ];
   const found = groups.find((group) => group.length > 0) ?? [];
   const ids = new Set(found.map(({ partyId }) => partyId));

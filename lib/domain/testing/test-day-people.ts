@@ -2,6 +2,7 @@ import { dayOfRule, latestEventFor } from "../calendar/rule-day.ts";
 import { consentTable } from "../consent/table.ts";
 import type { ClockEvent } from "../facts/clock-rule.ts";
 import type { LineFile } from "../facts/line-file.ts";
+import { COPY_ROLES } from "../facts/party.ts";
 import type { TestDay } from "../facts/test-day.ts";
 import type { Report } from "../findings/report.ts";
 import { tenantsAt } from "../notices/audience.ts";
@@ -59,7 +60,9 @@ function letInFor(file: LineFile, report: Report, day: TestDay): LetIn[] {
         role === "occupant" && (unitId === null || own === null || own === unitId),
     );
     const asked =
-      occupants.length > 0 ? occupants : roles.filter(({ role }) => role !== "occupant");
+      occupants.length > 0
+        ? occupants
+        : roles.filter(({ role }) => role !== "occupant" && !COPY_ROLES.includes(role));
     const own = new Set(asked.map(({ partyId }) => partyId));
     const isLet = tenantsAt(file, propertyId).some(({ partyId }) => own.has(partyId));
     return {

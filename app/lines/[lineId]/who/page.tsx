@@ -132,7 +132,7 @@ function PeopleList({ lineId, file, revisions, readOnly }: GridProps) {
       title="People"
       foldedOnPhone={counted(file.roles.length, "row")}
       opened={file.roles.length === 0}
-      note="One row per role: owner, occupant, manager. The same name means the same person: an owner who lives there has two rows, and the mailing address is entered once."
+      note="One row per role: owner, occupant, manager, lender. The same name means the same person: an owner who lives there has two rows, and the mailing address is entered once."
     >
       <PeopleGrid
         lineId={lineId}

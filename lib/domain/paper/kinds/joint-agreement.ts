@@ -1,6 +1,6 @@
 import { agreementProgress } from "../../agreement/agreement-progress.ts";
 import type { LineFile } from "../../facts/line-file.ts";
-import { LOT_ROLES } from "../../facts/party.ts";
+import { COPY_ROLES, LOT_ROLES } from "../../facts/party.ts";
 import type { Report } from "../../findings/report.ts";
 import { ASKS_FOR_MONEY } from "../../stops/stopped-by.ts";
 import { type About, atEvery } from "../addressed.ts";
@@ -16,6 +16,8 @@ export const JOINT_AGREEMENT: LetterPlan = {
     es: "Acuerdo sobre el desagüe compartido",
   },
   recipients: (file, report) => atEvery(file, [...connected(report), ...crossed(file)], LOT_ROLES),
+  // A lien on the lot may follow from it, or stand before it.
+  copiesTo: COPY_ROLES,
   wantsReply: true,
   deeds: () => ASKS_FOR_MONEY,
   body: agreementBody,

@@ -1,6 +1,6 @@
 import { consentStanding } from "../../consent/standing.ts";
 import type { LineFile } from "../../facts/line-file.ts";
-import { OWNING_ROLES } from "../../facts/party.ts";
+import { COPY_ROLES, OWNING_ROLES } from "../../facts/party.ts";
 import type { Report, TieInFinding } from "../../findings/report.ts";
 import { heldAt, openAt } from "../../ledger/owed.ts";
 import { overdueAccounts } from "../../ledger/sentence.ts";
@@ -35,6 +35,8 @@ export const SHARE_DEMAND: LetterPlan = {
     es: "Solicitud de pago de su parte",
   },
   recipients: (file, report) => atEvery(file, demandable(file, report), OWNING_ROLES),
+  // A lien on the lot may follow from it, or stand before it.
+  copiesTo: COPY_ROLES,
   named: "always",
   wantsReply: true,
   deeds: () => ASKS_FOR_MONEY,

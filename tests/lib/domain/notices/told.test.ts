@@ -90,6 +90,7 @@ function fileOf({ notices = [], deliveries = [], replies = [], consents = [] }: 
     deliveries,
     replies,
     consents,
+    roles: [],
   } as unknown as LineFile;
 }
 

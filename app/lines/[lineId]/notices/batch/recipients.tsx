@@ -101,11 +101,11 @@ function Row({
   );
 }
 
-function whyWords(file: LineFile, { recipient, isProposed }: BatchRow): string {
+function whyWords(file: LineFile, { recipient, isProposed, isCopy }: BatchRow): string {
   const { partyId, propertyId, tieInId } = recipient;
   const stake = propertyId === null ? "public body" : stakeAt(file, partyId, propertyId);
   const about = tieInId === null ? "" : `, about tie-in ${tieInName(file, tieInId)}`;
-  return `${stake}${about}${isProposed ? "" : "; added by the office"}`;
+  return `${isCopy ? "copy for their file, as " : ""}${stake}${about}${isProposed ? "" : "; added by the office"}`;
 }
 
 function Status({ lineId, row }: { readonly lineId: string; readonly row: BatchRow }) {

@@ -7,6 +7,7 @@ import { CONSENT_KINDS, RECORDED_STATES } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { CONSENT_STATE_WORDS, CONSENT_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { isOnlyCopied } from "#lib/domain/party/only-copied.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
 import { partyName, stakeAt } from "../../names.ts";
 import { optionsOf } from "../../terms.ts";
@@ -103,10 +104,11 @@ export function ConsentForm({
   );
 }
 
-/** Every party with every property it has a role at, each once. */
+/** Every party with every property it has a say at, each once. */
 function signerOptions(file: LineFile): { readonly value: string; readonly label: string }[] {
   const options = new Map<string, string>();
   for (const { partyId, propertyId } of file.roles) {
+    if (isOnlyCopied(file, { partyId, propertyId })) continue;
     const label = `${partyName(file, partyId)}, ${stakeAt(file, partyId, propertyId)}`;
     options.set(`${partyId} ${propertyId}`, label);
   }

@@ -7,6 +7,7 @@ import type { LetterKind } from "#lib/domain/facts/notice.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { type ReplyBy, replyByFor } from "#lib/domain/notices/reply-by.ts";
 import type { Recipient } from "#lib/domain/paper/addressed.ts";
+import { copiesOf } from "#lib/domain/paper/copy.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
 import { letterLanguagesIn } from "#lib/domain/party/letter-languages.ts";
 import { partyName, stakeAt, tieInName } from "../../names.ts";
@@ -30,6 +31,7 @@ export function RecipientForm({
   readonly kind: LetterKind;
 }) {
   const proposed = recipientsOf(file, report, kind);
+  const copies = copiesOf(file, report, kind);
   const others = othersFor(file, kind, proposed);
   const languages = letterLanguagesIn(file, office);
   const replyBy = replyByFor(file, kind, report.today);
@@ -53,6 +55,21 @@ export function RecipientForm({
         <fieldset className="stack-tight">
           <legend>Suggested</legend>
           {proposed.map((recipient) => (
+            <RecipientBox
+              key={boxValue(recipient)}
+              file={file}
+              kind={kind}
+              recipient={recipient}
+              language={languageWords(languages(recipient))}
+              selected
+            />
+          ))}
+        </fieldset>
+      )}
+      {copies.length === 0 ? null : (
+        <fieldset className="stack-tight">
+          <legend>Copies, for their file</legend>
+          {copies.map((recipient) => (
             <RecipientBox
               key={boxValue(recipient)}
               file={file}
