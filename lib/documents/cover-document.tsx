@@ -29,6 +29,8 @@ const styles = StyleSheet.create({
   line: { flexDirection: "row", marginBottom: 1.5 },
   number: { width: 20, color: INK.soft },
   text: { flex: 1, lineHeight: 1.25, fontSize: 9 },
+  /** Alone under its title, not beside a number. */
+  alone: { lineHeight: 1.25, fontSize: 9 },
   entry: {
     flexDirection: "row",
     borderBottomWidth: 0.4,
@@ -161,7 +163,7 @@ function Missing({
         <Text style={styles.missingTitle}>
           {optional ? "No required item is missing" : words.none}
         </Text>
-        <Text style={styles.text}>
+        <Text style={styles.alone}>
           {optional
             ? "Items requested only in some cases that are not included are in the list below."
             : words.all}

@@ -68,7 +68,7 @@ export function asBuiltOf(file: LineFile, report: Found): AsBuilt {
       (a, b) => (a.from ?? Number.MAX_SAFE_INTEGER) - (b.from ?? Number.MAX_SAFE_INTEGER),
     ),
     open: [
-      ...unbuiltWork(file).map(({ title }) => `“${title}” is not recorded as done.`),
+      ...unbuiltWork(file).map(({ title }) => notBuilt(title)),
       ...unplaced(file, parts),
       ...measured.flatMap(({ piece, lacks }) =>
         lacks === null ? [] : [`${pieceName(piece, report)}: ${lacks}`],
@@ -93,6 +93,11 @@ export function asBuiltSentence({ parts, open }: AsBuilt): string {
   return `${drawn} recorded as built${left}`;
 }
 
+/** Said of work that nobody recorded as done. */
+export function notBuilt(title: string): string {
+  return `“${title}” is not recorded as done.`;
+}
+
 /** Whether the work that a measurement belongs to is recorded as done. */
 function isDone({ built }: Pick<LineFile, "built">, itemId: string | null): boolean {
   return itemId === null || built.some((word) => word.itemId === itemId || word.itemId === null);
@@ -105,7 +110,7 @@ function lackOf(piece: BuiltPiece, file: LineFile): string | null {
   if (piece.from === null && piece.tieInId === null) return "its station is not entered.";
   if (!isDone(file, piece.itemId)) {
     const title = file.scope.find(({ id }) => id === piece.itemId)?.title ?? "its work";
-    return `“${title}” is not recorded as done.`;
+    return notBuilt(title);
   }
   return null;
 }

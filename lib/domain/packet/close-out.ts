@@ -1,4 +1,5 @@
-import { type AsBuilt, asBuiltOf } from "../closing/built-parts.ts";
+import { unbuiltWork } from "../closing/as-built.ts";
+import { type AsBuilt, asBuiltOf, notBuilt } from "../closing/built-parts.ts";
 import { CLOSING_WORDS, closingOf } from "../closing/closing.ts";
 import { accountsIn } from "../ledger/accounts.ts";
 import { statementRows } from "../ledger/statement-of-account.ts";
@@ -60,11 +61,13 @@ export function composeCloseOut(input: PacketInput): Packet {
   };
 }
 
-/** What keeps the file from closing, and what of the as-built nobody measured. */
+/** What keeps the file from closing, and what of the as-built nobody measured; each said once. */
 function openAtClosing({ file, report }: PacketInput, { open }: AsBuilt): string[] {
   const { gaps, holds } = closingOf(file, report);
   const unsaid = CLOSING_WORDS.flatMap((word) => gaps[word] ?? []);
-  return [...new Set([...unsaid, ...holds.map(({ sentence }) => sentence), ...open])];
+  const named = new Set(unbuiltWork(file).map(({ title }) => notBuilt(title)));
+  const others = open.filter((line) => !named.has(line));
+  return [...new Set([...unsaid, ...holds.map(({ sentence }) => sentence), ...others])];
 }
 
 function closingSheet(input: PacketInput): Sheet {

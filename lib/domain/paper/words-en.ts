@@ -48,6 +48,8 @@ export const EN = {
   unknown: "unknown",
   notSet: "not set yet; we will tell you",
   inches: (inches: number) => `${inches} in`,
+  /** Text as the office typed it, within a sentence: its language may be another. */
+  typed: (text: string) => text,
   /** A station with how far off it may be. */
   about: (station: Cft, off: Cft) =>
     off === 0 ? feet(station) : `${feet(station)} ± ${feet(off)}`,
@@ -855,6 +857,8 @@ export const EN = {
     final: "final",
     open: "not final",
     inspection: (title: string, day: string) => `${title}, passed on ${day}`,
+    /** How wide and of what a pipe is; either may be empty. */
+    pipe: (wide: string, material: string) => `${wide} ${material}`.trim(),
     next: "Who is responsible for the pipe, under the rule or agreement on file",
     nextLine: (where: string, who: string) => `${where} from the city’s main: ${who}`,
     nextUnknown: "Not determined.",

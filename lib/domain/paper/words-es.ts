@@ -92,6 +92,7 @@ export const ES: LetterWords = {
   unknown: "no se sabe",
   notSet: "aún no se ha fijado; le avisaremos",
   inches: (inches) => `${inches} pulg.`,
+  typed: (text) => `«${text}»`,
   about: (station, off) => (off === 0 ? feet(station) : `${feet(station)} ± ${feet(off)}`),
   pipe: {
     serves: (place) => `la tubería de desagüe privada que da servicio a ${place}`,
@@ -898,7 +899,9 @@ export const ES: LetterWords = {
         : `Permiso ${number}: ${state}`,
     final: "con aprobación final",
     open: "todavía sin aprobación final",
-    inspection: (title, day) => `${title}, aprobada el ${day}`,
+    inspection: (title, day) => `Inspección ${title}, aprobada el ${day}`,
+    pipe: (wide, material) =>
+      wide === "" ? material : `${material === "" ? "" : `${material}, `}${wide}`,
     next: "Quién es responsable de la tubería, según la regla o el acuerdo en nuestros archivos",
     nextLine: (where, who) => `De ${where} desde la tubería principal: ${who}`,
     nextUnknown: "No se ha determinado.",

@@ -44,13 +44,13 @@ export const NOTICE_EN = {
     lead: (place: string, day: string, hours: string) =>
       `${place} is to be entered on ${day}${hours === "" ? "" : `, ${hours}`}.`,
     opening: (office: string) =>
-      `${office} is the drain contractor. This notice is for the owner or manager to sign and hand to the people who live here.`,
+      `${office} is the drain contractor. This notice is for the owner or manager to sign and hand to the people who live or work here.`,
     day: "Day",
     hours: "Hours",
     who: "Who comes",
     whoWords: (office: string) => `people of ${office}; they will show identification if asked`,
     why: "Why",
-    whyWords: "to find out where the drains of this home run",
+    whyWords: "to find out where the drains of this address run",
     owner: "Owner of the property",
     agreed: (day: string) => `The owner’s consent to enter, of ${day}, is on file with us.`,
     notAgreed: "The owner’s consent to enter is not on file with us yet.",
@@ -178,20 +178,20 @@ export const NOTICE_ES: NoticeWords = {
     lead: (place, day, hours) =>
       `Se va a entrar en ${place} el ${day}${hours === "" ? "" : `, ${hours}`}.`,
     opening: (office) =>
-      `${office} es el contratista de desagües. Este aviso es para que el propietario o el administrador lo firme y lo entregue a quienes viven aquí.`,
+      `${office} es el contratista de desagües. Este aviso es para que el propietario o el administrador lo firme y lo entregue a quienes viven o trabajan aquí.`,
     day: "Día",
     hours: "Horas",
     who: "Quién viene",
     whoWords: (office) => `personal de ${office}; se identificará si se le pide`,
     why: "Para qué",
-    whyWords: "para saber adónde van los desagües de esta vivienda",
+    whyWords: "para saber adónde van los desagües de este lugar",
     owner: "Propietario",
     agreed: (day) =>
       `Tenemos en nuestros archivos el permiso del propietario para entrar, del ${day}.`,
     notAgreed: "Todavía no tenemos en nuestros archivos el permiso del propietario para entrar.",
     ask: "Lo que le pedimos",
     asks: [
-      "Debe haber una persona adulta en casa, o díganos cómo entrar.",
+      "Debe haber una persona adulta en el lugar, o díganos cómo entrar.",
       "Si el día o la hora no le convienen, llámenos o llame a su arrendador antes.",
       "Díganos si hay animales, alarmas, personas enfermas o alguien que no pueda estar sin agua.",
     ],

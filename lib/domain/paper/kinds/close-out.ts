@@ -131,15 +131,14 @@ function pieceRow(facts: LetterFacts, part: BuiltPart): string[] {
   const label = report.tieIns.find(({ tieIn }) => tieIn.id === tieInId)?.tieIn.label ?? "";
   const work = words.done.piece[kind];
   const isStretch = from !== null && to !== null && to > from;
-  const pipe = [
-    diameter === null ? "" : `${diameter} in`,
-    material === "unknown" ? "" : words.material[material],
-  ];
   return [
     label === "" ? work : `${work}: ${label}`,
     placeOf(facts, part),
     isStretch ? words.feet(to - from) : "",
-    pipe.filter((each) => each !== "").join(" "),
+    words.done.pipe(
+      diameter === null ? "" : words.inches(diameter),
+      material === "unknown" ? "" : words.material[material],
+    ),
     on === "" ? "" : words.day(on),
   ];
 }
@@ -216,7 +215,7 @@ function paperLines({ file, words }: LetterFacts): string[] {
   });
   const inspections = file.inspections
     .filter((inspection) => inspection.result === "passed")
-    .map(({ title, bookedFor }) => words.done.inspection(title, words.day(bookedFor)));
+    .map(({ title, bookedFor }) => words.done.inspection(words.typed(title), words.day(bookedFor)));
   const asBuilt = file.permitSteps
     .filter(({ state }) => state === "as-built-submitted")
     .map(({ on }) => words.done.asBuilt(words.day(on)));

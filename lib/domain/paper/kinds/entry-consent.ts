@@ -96,7 +96,7 @@ function digAreasOf({ file, property }: LetterFacts): DigArea[] {
 
 function areaWords({ words }: LetterFacts, area: DigArea): string {
   const { entry } = words;
-  const place = area.place === "" ? entry.placeUnset : area.place;
+  const place = area.place === "" ? entry.placeUnset : words.typed(area.place);
   if (area.restoration === "nothing-dug") return entry.areaEnter(place);
   const size =
     area.length === null || area.width === null
@@ -148,7 +148,9 @@ function termsEntered(facts: LetterFacts): string[] {
     ...restored,
     ...(dug ? [entry.mayDiffer] : []),
     ...areas.map((area) => plantingWords(facts, area)),
-    ...areas.map(({ notRestored }) => (notRestored === "" ? "" : entry.notRestored(notRestored))),
+    ...areas.map(({ notRestored }) =>
+      notRestored === "" ? "" : entry.notRestored(facts.words.typed(notRestored)),
+    ),
     ...areas.map(({ contact, contactPhone }) =>
       contact === "" && contactPhone === ""
         ? ""
@@ -167,9 +169,8 @@ function plantingWords(
   if (restoration === "nothing-dug" || plantings === "not-set") return "";
   if (plantings === "none") return entry.noPlantings;
   const named = plants.trim();
-  return entry.plantings[plantings](
-    named === "" && plantings !== "stay" ? entry.plantingsUnset : named,
-  );
+  const unnamed = plantings === "stay" ? "" : entry.plantingsUnset;
+  return entry.plantings[plantings](named === "" ? unnamed : words.typed(named));
 }
 
 function areaLines(facts: LetterFacts): string[] {

@@ -71,7 +71,7 @@ function spillBody(facts: LetterFacts): LetterBlock[] {
   const { spill } = words;
   const steps = spillSteps(facts);
   const known = steps.find(({ kind }) => kind === "known");
-  const where = known === undefined || known.place === "" ? place : known.place;
+  const where = known === undefined || known.place === "" ? place : words.typed(known.place);
   const lines = steps.map((step) => stepLine(facts, step));
   const happened = isAuthority(facts) ? [...lines, ...figures(facts, known, steps)] : lines;
   return [
@@ -86,7 +86,7 @@ function stepLine({ words, office }: LetterFacts, step: SpillStep): string {
   const { spill } = words;
   const moment = words.moment(step.on, step.at);
   const lines: Record<SpillStepKind, () => string> = {
-    known: () => spill.known(moment, step.place),
+    known: () => spill.known(moment, step.place === "" ? "" : words.typed(step.place)),
     "office-called": () => spill.called(office.name, moment),
     "crew-on-site": () => spill.onSite(moment),
     "flow-stopped": () => spill.stopped(moment),
@@ -102,10 +102,11 @@ function figures(
   steps: readonly SpillStep[],
 ): string[] {
   const { spill } = words;
+  const reached = known?.reached ?? "";
   const stopped = steps.some(({ kind }) => kind === "flow-stopped");
   return [
     spill.volume(known?.gallons ?? null),
-    spill.reached(known?.reached ?? ""),
+    spill.reached(reached === "" ? "" : words.typed(reached)),
     ...(stopped ? [] : [spill.notStopped]),
     ...(steps.some(({ kind }) => kind === "reported") ? [] : [spill.notReported]),
   ];

@@ -39,8 +39,8 @@ function parkingBody(facts: LetterFacts): LetterBlock[] {
   const known = event !== null && where !== "";
   const leadOf = () =>
     last === null
-      ? parking.lead(where, day, hours)
-      : parking.leadDays(where, day, words.weekday(last));
+      ? parking.lead(words.typed(where), day, hours)
+      : parking.leadDays(words.typed(where), day, words.weekday(last));
   return [
     ...lead(known ? leadOf() : null),
     paragraph(parking.opening),

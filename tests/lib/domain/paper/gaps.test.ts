@@ -48,7 +48,9 @@ test("letterGaps() asks for day and hours of a pause of drains", () => {
   );
   const noHours = LINE.file.events.map((event) => ({ ...event, until: "" }));
   const silent = { ...LINE, file: { ...LINE.file, events: noHours } };
-  expect(gaps(["tenant", "p16"], { kind: "drain-pause" }, silent)[0]).toMatch(/hours of the pause/);
+  expect(gaps(["tenant", "p16"], { kind: "drain-pause" }, silent)[0]).toMatch(
+    /hours of the shutdown/,
+  );
 });
 
 test("letterGaps() says when a split is out of date", () => {

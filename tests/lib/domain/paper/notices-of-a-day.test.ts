@@ -130,7 +130,7 @@ test("a landlord's notice goes to tenants alone, and claims no consent that is n
   expect(textOf(open, "landlord-entry", wish)).toContain("to line the branch from inside");
   const unsaid = aRow({ events: events.map((event) => ({ ...event, note: "" })) });
   expect(gapsOf(unsaid, "landlord-entry", wish)).toMatch(/Why the home is entered is not on file/);
-  expect(textOf(unsaid, "landlord-entry", wish)).not.toContain("drains of this home run");
+  expect(textOf(unsaid, "landlord-entry", wish)).not.toContain("drains of this address run");
 });
 
 test("a landlord's notice takes day, hours and purpose from the plan of the test day", () => {
@@ -139,7 +139,7 @@ test("a landlord's notice takes day, hours and purpose from the plan of the test
   const wish = { to: ["bea", "14"] } as const;
   const text = textOf(planned, "landlord-entry", wish);
   expect(text).toMatch(/Wednesday, December 2, 2026, 9:40 am to 10:00 am/i);
-  expect(text).toContain("to find out where the drains of this home run");
+  expect(text).toContain("to find out where the drains of this address run");
   expect(gapsOf(planned, "landlord-entry", wish)).toBe("");
 });
 

@@ -86,17 +86,17 @@ function resultWords(file: LineFile, day: TestDay, stop: TestStop): string {
 /** Stops that nobody goes to any more, and dosings of the pipe whose dye did not pass. */
 export function PlanCautions({ file, day }: Omit<SheetPart, "report">) {
   const refused = refusedStops(file, day);
+  // One address may have been several stops.
+  const outWords = ({ stop, refusal }: (typeof refused)[number]) =>
+    `${stopPlace(file, stop)}: ${partyName(file, refusal.partyId)} refused entry on ${formatDate(refusal.on)}.`;
   const blind = day.stops.filter(({ passed }) => passed !== null && passed !== "positive");
   return (
     <>
       {refused.length === 0 ? null : (
         <NoticeBox kind="caution" title="Out of the plan">
           <ul>
-            {refused.map(({ stop, refusal }) => (
-              <li key={stopKey(stop)}>
-                {stopPlace(file, stop)}: {partyName(file, refusal.partyId)} refused entry on{" "}
-                {formatDate(refusal.on)}.
-              </li>
+            {[...new Set(refused.map(outWords))].map((words) => (
+              <li key={words}>{words}</li>
             ))}
           </ul>
         </NoticeBox>
@@ -133,7 +133,7 @@ export function WaterOff({ file, report, day }: SheetPart) {
           <li key={propertyId}>
             {propertyName(file, propertyId)}
             {unitsWords(file, unitIds)}: {listed(spans.map(spanWords))}
-            {passes === "surely" ? "" : besideWords(report, propertyId)}
+            {passes === "surely" ? "" : besideWords(report, propertyId)}.
             <NeedsWords file={file} propertyId={propertyId} day={day.on} />
           </li>
         ))}
