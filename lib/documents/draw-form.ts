@@ -1,7 +1,7 @@
 import { PDFDocument, StandardFonts } from "@cantoo/pdf-lib";
 
 /** One thing that a drawn form asks. */
-export interface AskedField {
+interface AskedField {
   /** As it is printed over its field. */
   readonly printed: string;
   readonly name: string;

@@ -12,7 +12,7 @@ export async function printedWords(bytes: Uint8Array): Promise<PrintedWords[]> {
     // Loaded here, so that only the process that reads a form carries it.
     const { getDocument, Util, VerbosityLevel } = await import("pdfjs-dist/legacy/build/pdf.mjs");
     const document = await getDocument({
-      data: bytes.slice(),
+      data: new Uint8Array(bytes),
       isEvalSupported: false,
       disableFontFace: true,
       useSystemFonts: false,

@@ -90,7 +90,8 @@ describe("reading", () => {
       else text.addToPage(page, { x: 100, y: 150, width: 16, height: 200 });
       if (turn === 0) check.addToPage(page, { x: 54, y: 600, width: 14, height: 14 });
       else check.addToPage(page, { x: 200, y: 54, width: 14, height: 14 });
-      const fields = await fieldsOf(await document.save());
+      // As it comes from a file or another process.
+      const fields = await fieldsOf(Buffer.from(await document.save()));
       expect(fields.get("f1")?.printed, `turned by ${turn}`).toBe("Parcel number");
       expect(fields.get("f2")?.printed, `turned by ${turn}`).toBe("Repair");
     }
