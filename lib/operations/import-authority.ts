@@ -3,7 +3,6 @@ import { getForm, insertFormVersion, listForms } from "#db/queries/form.ts";
 import { AUTHORITY_PART_NAMES, type Authority } from "#lib/domain/facts/authority.ts";
 import type { AuthorityForm } from "#lib/domain/facts/form.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
-import { sayCount } from "#lib/domain/say/count.ts";
 import { sayList } from "#lib/domain/say/say-list.ts";
 import { ok, type Result } from "#lib/result.ts";
 import { keepBytes } from "#lib/storage/keep-bytes.ts";
@@ -138,18 +137,43 @@ function changesOf(
     ].filter((each) => each !== "");
     return said.length === 0 ? [] : [`${partWords(part)} (${said.join(", ")})`];
   });
-  const facts = (["name", "office", "address", "phone", "email", "note"] as const).filter(
-    (field) => !isSame(before[field], after[field]),
+  const facts = Object.entries(FACT_WORDS).flatMap(([field, words]) =>
+    isSame(before[field as keyof typeof FACT_WORDS], after[field as keyof typeof FACT_WORDS])
+      ? []
+      : [words],
   );
   const all = [...facts, ...parts];
   if (all.length === 0 && forms.length === 0)
     return `Nothing would change: ${after.name} is here just so.`;
-  const said = all.length === 0 ? "" : ` ${sayCount(all.length, "part")} of it: ${all.join(", ")}.`;
-  return `${before.name} is here already; the file changes it.${said}${formWords}`;
+  const said = all.length === 0 ? "." : `: ${all.join(", ")}.`;
+  return `${before.name} is here already; the file changes it${said}${formWords}`;
 }
 
+/** What is its own, as its page names it. */
+const FACT_WORDS = {
+  name: "name",
+  office: "counter",
+  address: "address",
+  phone: "phone",
+  email: "email address",
+  note: "note",
+} as const;
+
+/** Parts that its page names otherwise than the file does. */
+const PART_WORDS: Readonly<Record<string, string>> = {
+  rules: "responsibility rules",
+  conditions: "when requirements apply",
+  permitOrders: "order of permits",
+  drawingItems: "drawing checklist",
+  pavementRules: "pavement",
+  proofRules: "proof of delivery",
+  inspectionKinds: "inspections",
+  clockRules: "deadlines",
+  refusalSteps: "steps if a neighbor refuses",
+};
+
 function partWords(part: string): string {
-  return part.replaceAll(/([A-Z])/g, (sign) => ` ${sign.toLowerCase()}`);
+  return PART_WORDS[part] ?? part.replaceAll(/([A-Z])/g, (sign) => ` ${sign.toLowerCase()}`);
 }
 
 function isSame(one: unknown, other: unknown): boolean {

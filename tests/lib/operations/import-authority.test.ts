@@ -53,7 +53,7 @@ test("what is here is told before anything is replaced, and a form's older versi
   insertFormVersion(other.db, { ...FORM, title: "Old print" });
   const asked = importAuthority(other, { text, agreed: false });
   expect(asked.ok ? "" : asked.error.detail).toMatch(
-    /rules \(1 added\).*fees \(1 removed\).*“Permit”/,
+    /responsibility rules \(1 added\).*fees \(1 removed\).*“Permit”/,
   );
   expect(getAuthority(other.db, "alder")?.fees).toHaveLength(1);
   must(importAuthority(other, { text, agreed: true }));
