@@ -23,7 +23,9 @@ export function CalendarFeeds({
             {readAt === null ? "never read" : `last read ${momentWords(readAt, zone, "en")}`}
           </span>
           <ActionForm action={revokeFeedAction.bind(null, { feedId: id })} label="Revoke">
-            <SubmitButton pendingWord="Revoking …">Revoke</SubmitButton>
+            <SubmitButton pendingWord="Revoking …" quiet>
+              Revoke
+            </SubmitButton>
           </ActionForm>
         </li>
       ))}

@@ -4,8 +4,8 @@ import { z } from "zod";
 import { formAction, officeAction, placeAt } from "#app/action.ts";
 import { callerOf } from "#app/caller.ts";
 import { asTyped, oneInOr } from "#app/fields.ts";
+import { linkBase } from "#app/lines/[lineId]/notices/link-address.ts";
 import { getSessionToken, hashToken, newToken } from "#app/session.ts";
-import { readEnv } from "#lib/env.ts";
 import { changeOwnPassword } from "#lib/operations/change-own-password.ts";
 import { makeFeed, revokeFeed } from "#lib/operations/make-feed.ts";
 import { ok } from "#lib/result.ts";
@@ -20,7 +20,7 @@ export const makeFeedAction = officeAction("/account", {
     return made.ok ? ok({ secret }) : made;
   },
   says: ({ secret }) =>
-    `Copy this address into your calendar program now; it is not shown again: ${readEnv().address ?? ""}/calendar/${secret}.ics`,
+    `Copy this address into your calendar program now; it is not shown again: ${linkBase()}/calendar/${secret}.ics`,
 });
 
 export const revokeFeedAction = formAction(

@@ -61,15 +61,15 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
   return (
     <div className="sheet">
       <PageHead asked={authority.name} answer={sentence(authority)}>
-        <p className="small screen-only">
-          <Link href="/office">All authorities</Link>{" "}
+        <p className="small cluster screen-only">
+          <Link href="/office">All authorities</Link>
           <a href={`/office/authorities/${authority.id}/export`} download>
             Export this authority
           </a>
         </p>
       </PageHead>
       <ExampleBox authority={authority} />
-      <Section title="Contact">
+      <Section title="Contact" folded={reached(authority)}>
         <Facts authority={authority} may={may} />
       </Section>
       <Section
@@ -254,6 +254,11 @@ function sentence({ rules, requirements, clockRules }: Authority): string {
     counted(clockRules.length, "deadline"),
   ];
   return parts.join(", ");
+}
+
+function reached({ office, phone }: Authority): string {
+  const known = [office, formatPhone(phone)].filter((part) => part !== "").join(", ");
+  return known === "" ? "unknown" : known;
 }
 
 function counted(count: number, word: string): string {

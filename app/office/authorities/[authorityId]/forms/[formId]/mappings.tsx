@@ -3,6 +3,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { onPage, Pages } from "#app/_components/pages.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { counted } from "#app/lines/[lineId]/names.ts";
+import stacked from "#app/lines/[lineId]/stacked.module.css";
 import type { AuthorityForm, FormField, FormMapping } from "#lib/domain/facts/form.ts";
 import { fieldTitle, placeWords } from "#lib/domain/form/field-title.ts";
 import { FORM_FACTS } from "#lib/domain/form/form-facts.ts";
@@ -35,7 +36,7 @@ export function Mappings({
   const numbered = form.fields.map((field, at) => ({ field, at }));
   const table = (
     <Scroll>
-      <table className="plain">
+      <table className={`plain ${stacked["stacked"]}`}>
         <thead>
           <tr>
             <th scope="col">Field</th>
