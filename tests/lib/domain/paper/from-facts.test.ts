@@ -407,6 +407,13 @@ describe("consent to enter", () => {
     expect(gapsOf(ready, ["georgina", "9"], { kind: "entry-consent" })).toBe("");
   });
 
+  test("sets in quotes what the office typed, where the letter is in Spanish", () => {
+    const text = textOf(ready, ["georgina", "9"], { kind: "entry-consent", language: "es" });
+    expect(text).toContain("pies: «back yard, along the fence».");
+    expect(text).toContain("Sacamos y volvemos a plantar: «the apple tree».");
+    expect(text).toContain("No reponemos: «the rose bed».");
+  });
+
   test("promises nothing that was not entered, and lacks it", () => {
     const bare = aStreet({ scope, crossings });
     const text = textOf(bare, ["georgina", "9"], { kind: "entry-consent" });
