@@ -16,6 +16,7 @@ export function roundChoices(file: LineFile): { readonly value: string; readonly
   );
   return distinct(
     rounds
+      .toReversed()
       .toSorted((one, other) => other.on.localeCompare(one.on))
       .map(({ value, label }) => ({ value, label })),
   );
