@@ -1,8 +1,8 @@
 import { asc, desc, eq } from "drizzle-orm";
-import { FieldsShape, MappingsShape } from "#db/form-shape.ts";
 import type { Db } from "#db/open.ts";
 import { forms } from "#db/schema.ts";
 import type { AuthorityForm } from "#lib/domain/facts/form.ts";
+import { FieldsShape, MappingsShape } from "#lib/domain/facts/form-shape.ts";
 
 /** The version in use of every form of an authority, by title; those that are no longer used too. */
 export function listForms(db: Db, authorityId: string): AuthorityForm[] {

@@ -1,8 +1,13 @@
 import { createHash } from "node:crypto";
 import { z } from "zod";
-import { FieldsShape, MappingsShape, NotesShape, PagesShape } from "#db/form-shape.ts";
 import type { Authority } from "#lib/domain/facts/authority.ts";
 import { type AuthorityForm, DAY_MANNERS } from "#lib/domain/facts/form.ts";
+import {
+  FieldsShape,
+  MappingsShape,
+  NotesShape,
+  PagesShape,
+} from "#lib/domain/facts/form-shape.ts";
 import { PERMIT_KINDS } from "#lib/domain/facts/permit.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { type FileProblem, parseJson, problemsOf } from "#lib/exchange/line-file.ts";
@@ -16,7 +21,7 @@ const KIND = "wyebook-authority";
 const VERSION = 1;
 
 /** A form as it travels: whose it is, its version and who saved it are the office's that takes it in. */
-export type CarriedForm = Omit<AuthorityForm, "authorityId" | "version" | "savedBy" | "savedAt">;
+type CarriedForm = Omit<AuthorityForm, "authorityId" | "version" | "savedBy" | "savedAt">;
 
 export interface AuthorityFile {
   readonly authority: Authority;
