@@ -1,16 +1,11 @@
 import { integer, text } from "drizzle-orm/sqlite-core";
 import { z } from "zod";
 import { type OpenAnswer, QUESTIONS } from "#lib/domain/desk/answer.ts";
-import {
-  FieldsShape,
-  MappingsShape,
-  NotesShape,
-  PagesShape,
-} from "#lib/domain/facts/form-shape.ts";
 import { PAYMENT_METHODS, type PaymentMethod } from "#lib/domain/facts/ledger-entry.ts";
 import { OPEN_DAYS } from "#lib/domain/facts/open-hours.ts";
 import type { Address } from "#lib/domain/facts/party.ts";
 import { json } from "./fact-columns.ts";
+import { FieldsShape, MappingsShape, NotesShape, PagesShape } from "./form-shape.ts";
 
 // Columns by what they hold, so that a table reads as a list of facts.
 

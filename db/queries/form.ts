@@ -1,8 +1,16 @@
 import { asc, desc, eq } from "drizzle-orm";
+import { FieldsShape, MappingsShape, NotesShape, PagesShape } from "#db/form-shape.ts";
 import type { Db } from "#db/open.ts";
 import { forms } from "#db/schema.ts";
 import type { AuthorityForm } from "#lib/domain/facts/form.ts";
-import { FieldsShape, MappingsShape } from "#lib/domain/facts/form-shape.ts";
+
+/** What the parts of a form have to be, wherever they come from: a page, or another office's file. */
+export const FORM_PARTS = {
+  pages: PagesShape,
+  fields: FieldsShape,
+  notes: NotesShape,
+  mappings: MappingsShape,
+} as const;
 
 /** The version in use of every form of an authority, by title; those that are no longer used too. */
 export function listForms(db: Db, authorityId: string): AuthorityForm[] {

@@ -1,13 +1,8 @@
 import { createHash } from "node:crypto";
 import { z } from "zod";
+import { FORM_PARTS } from "#db/queries/form.ts";
 import type { Authority } from "#lib/domain/facts/authority.ts";
 import { type AuthorityForm, DAY_MANNERS } from "#lib/domain/facts/form.ts";
-import {
-  FieldsShape,
-  MappingsShape,
-  NotesShape,
-  PagesShape,
-} from "#lib/domain/facts/form-shape.ts";
 import { PERMIT_KINDS } from "#lib/domain/facts/permit.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { type FileProblem, parseJson, problemsOf } from "#lib/exchange/line-file.ts";
@@ -39,10 +34,10 @@ const FormShape = z.strictObject({
   fileName: words,
   sha256: z.string(),
   bytes: z.int(),
-  pages: PagesShape,
-  fields: FieldsShape,
-  notes: NotesShape.default([]),
-  mappings: MappingsShape,
+  pages: FORM_PARTS.pages,
+  fields: FORM_PARTS.fields,
+  notes: FORM_PARTS.notes.default([]),
+  mappings: FORM_PARTS.mappings,
   days: z.enum(DAY_MANNERS),
   flatten: z.boolean().default(false),
   retired: z.boolean().default(false),

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { FORM_FIELD_KINDS, FORM_LINES, FORM_SOURCES } from "./form.ts";
+import { FORM_FIELD_KINDS, FORM_LINES, FORM_SOURCES } from "#lib/domain/facts/form.ts";
 
 // The parts of an authority's form as they are stored and as they come from a page.
 
