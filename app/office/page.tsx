@@ -31,6 +31,7 @@ export default async function OfficePage() {
   const user = await requireUser();
   const office = getOffice(db());
   const may = mayDo(user.role, "run-the-office");
+  const users = listUsers(db());
   return (
     <div className="sheet">
       <PageHead asked={office?.name ?? "Office"}>
@@ -64,8 +65,12 @@ export default async function OfficePage() {
           <Link href="/office/reports">Open reports</Link>
         </p>
       </Section>
-      <Section title="Users" note="Who can sign in, and what each can do.">
-        <People users={listUsers(db())} may={may} me={user.id} />
+      <Section
+        title="Users"
+        foldedOnPhone={users.length === 1 ? "1 person" : `${users.length} people`}
+        note="Who can sign in, and what each can do."
+      >
+        <People users={users} may={may} me={user.id} />
       </Section>
       {may ? <Doors zone={office?.zone ?? "UTC"} /> : null}
       <Section title="Email">
