@@ -18,8 +18,8 @@ export default defineConfig({
     setupFiles: ["tests/support/quiet-console.ts", "tests/support/fixed-seed.ts"],
     env: { TZ: process.env["WYEBOOK_TEST_ZONE"] ?? "America/Los_Angeles" },
     // For what hangs. How long a thing takes is measured by the bench, at rest.
-    testTimeout: 180_000,
-    hookTimeout: 180_000,
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     projects: [
       { extends: true, test: { name: "pure", include: PURE, isolate: false } },
       {

@@ -189,4 +189,4 @@ test("kill -9 between any two steps of mail, and a server that refuses, delays, 
   // What the server had not got when the worker lived is not said to have gone twice.
   for (const name of ["puts-off", "drops", "refuses"] as const)
     expect(outbox().find(({ toName }) => toName === name)?.problem).not.toContain(MAYBE_TWICE);
-}, 240_000);
+});

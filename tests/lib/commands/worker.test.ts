@@ -90,4 +90,4 @@ test("while a packet is held up by an upload, letters go out; the packet comes a
   expect(pdf.text(1).replace(/\s+/g, " ")).toMatch(
     /could not be merged: it (takes too long|is too large)/,
   );
-}, 240_000);
+});

@@ -7,7 +7,7 @@ import { aLedgerEntry, aVersion } from "#tests/support/ledger.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 240_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const FILE = aFile({
   properties: [aProperty("12")],

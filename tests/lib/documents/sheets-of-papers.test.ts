@@ -20,7 +20,7 @@ import { sixShare } from "#tests/support/six-share.ts";
 // declarations, door hangers, and what goes to the authority.
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000, hookTimeout: 600_000 });
 
 const TODAY = "2026-11-25";
 

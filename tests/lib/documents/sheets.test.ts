@@ -17,7 +17,7 @@ import { sixShare } from "#tests/support/six-share.ts";
 // judged on every count.
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000, hookTimeout: 600_000 });
 
 const TODAY = "2026-11-25";
 const REPLY_BY = "2026-12-09";

@@ -13,7 +13,7 @@ import { aDesk, fileOf, must } from "#tests/support/office.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { aPeer } from "#tests/support/smtp.ts";
 
-vi.setConfig({ testTimeout: 240_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 test("an invoice goes out by email behind its cover, once, and its delivery says so", async () => {
   const desk = aDesk();

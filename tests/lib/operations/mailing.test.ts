@@ -23,7 +23,7 @@ import { readPdf } from "#tests/support/pdf.ts";
 import { readQr } from "#tests/support/qr.ts";
 
 /** Rendering is slow where other work runs beside it. */
-vi.setConfig({ testTimeout: 240_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 const ADDRESS = "https://office.example.com";
 const TODAY = "2026-11-25";
