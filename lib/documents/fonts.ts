@@ -2,6 +2,7 @@ import fs from "node:fs";
 import { createRequire } from "node:module";
 import * as fontkit from "@cantoo/fontkit";
 import { Font } from "@react-pdf/renderer";
+import { rememberShapes, type Shaping } from "./shaped-words.ts";
 
 const require = createRequire(import.meta.url);
 
@@ -64,6 +65,7 @@ async function nameGlyphs(descriptor: {
   for (const point of points) {
     if (!isLigature(point)) data["glyphForCodePoint"](point);
   }
+  rememberShapes(data as unknown as Shaping);
 }
 
 /** Joined letters (ﬀ, ﬁ …) stand for the letters that they join, not for a sign of their own. */
