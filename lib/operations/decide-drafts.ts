@@ -198,10 +198,24 @@ function refusalAt(
 function withMade(act: Act, file: LineFile, { observations, gaps }: Made): LineFile {
   const after = {
     ...file,
-    observations: [...file.observations, ...observations],
+    observations: observations.reduce(inTime, file.observations),
     gaps: [...file.gaps, ...gaps],
   };
   return followSightings(act, after, { table: "observations", before: file });
+}
+
+/**
+ * Among what its run saw, where its time puts it, so that a log that is accepted in several goes reads
+ * as it was told; at the end where nothing has a time.
+ */
+function inTime(log: readonly Observation[], seen: Observation): readonly Observation[] {
+  const { runId, videoSecond: time } = seen;
+  if (time === null) return [...log, seen];
+  const timed = (each: Observation) => (each.runId === runId ? each.videoSecond : null);
+  const before = log.findLastIndex((each) => (timed(each) ?? Number.MAX_SAFE_INTEGER) <= time);
+  const after = log.findIndex((each) => (timed(each) ?? -1) > time);
+  const at = before === -1 ? after : before + 1;
+  return at === -1 ? [...log, seen] : log.toSpliced(at, 0, seen);
 }
 
 function senselessIn(after: LineFile, { decided }: Made) {

@@ -22,6 +22,7 @@ test("a pull-back from the main, told as captions, is held against a card from t
   await test.step("the talk becomes the log", () => acceptTalk(page, line));
   await test.step("stations, sides and winds are right", () => lookAtCamera(page, line));
   await test.step("do they agree", () => reconcile(page, line));
+  await test.step("the schedule as a spreadsheet", () => takeOut(page, line));
   await test.step("the letter tells feet from the city’s pipe", () => readLetter(page, line));
   await test.step("the schedule tells it too", () => readSchedule(page, line));
 });
@@ -121,6 +122,24 @@ async function reconcile(page: Page, line: string) {
     );
     if (house !== null) await expect(row).toContainText(`House ${house}`);
   }
+}
+
+/** What the office sends on: with how far off each station may be, its side by the compass, and its basis. */
+async function takeOut(page: Page, line: string) {
+  await open(page, `${line}/reconcile`);
+  const link = page.getByRole("link", { name: "Schedule of connections, CSV" });
+  const answer = await page.request.get(String(await link.getAttribute("href")));
+  expect(answer.headers()["content-disposition"]).toContain("Schedule of connections 2026-11-25");
+  const csv = await answer.text();
+  for (const words of [
+    /^T\d,12,1,"Run 1: 12\.0 ft on the counter, read, ± 1\.0 ft",left,south,.*House 904,"?Side sewer card, No\. 377"?,12,/m,
+    /^T\d,21\.7,2\.9,"Run 1: 21\.7 ft on the counter, worked out by time, ± 2\.9 ft",right,north,.*House 906,/m,
+    /^T\d,31\.5,1,.*,right,north,.*"?seen, not on record"?,/m,
+  ]) {
+    expect(csv).toMatch(words);
+  }
+  const book = await page.request.get(`${line}/tables/log?as=xlsx`);
+  expect(book.headers()["content-type"]).toContain("spreadsheetml");
 }
 
 async function readLetter(page: Page, line: string) {

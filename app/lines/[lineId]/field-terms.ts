@@ -9,10 +9,8 @@ import type {
   Answer,
   Degree,
   Direction,
-  Fault,
   FootageFrom,
   ObscuredBy,
-  ObservationKind,
   RunEnd,
   SelfLeveling,
 } from "#lib/domain/facts/run.ts";
@@ -124,35 +122,6 @@ export const RUN_END_WORDS: Record<RunEnd, string> = {
 };
 
 /** The most pressing first. */
-export const OBSERVATION_WORDS: Record<ObservationKind, string> = {
-  "tie-in": "tie-in",
-  fault: "defect",
-  blockage: "blockage",
-  crossing: "crossing",
-  water: "water",
-  deposit: "debris",
-  material: "material",
-  bend: "bend",
-  cleanout: "cleanout",
-  remark: "note",
-};
-
-/** In alphabetical order. */
-export const FAULT_WORDS: Record<Fault, string> = {
-  belly: "belly",
-  broken: "broken",
-  collapsed: "collapsed",
-  crack: "crack",
-  deformed: "deformed",
-  hole: "hole",
-  infiltration: "infiltration",
-  "offset-joint": "offset joint",
-  "open-joint": "open joint",
-  roots: "roots",
-  "protruding-tie-in": "connection sticking into pipe",
-  "worn-surface": "worn pipe wall",
-};
-
 export const DEGREE_WORDS: Record<Degree, string> = {
   slight: "slight",
   medium: "medium",

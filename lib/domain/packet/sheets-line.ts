@@ -20,6 +20,7 @@ import { drawStrip } from "../strip/draw.ts";
 import { drawPlan } from "../strip/draw-plan.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { TEST_RESULT_WORDS } from "../tiein/test-words.ts";
+import { upTheLine } from "../tiein/up-the-line.ts";
 import { packetContents } from "./contents.ts";
 import { type DrawingCheck, drawingChecklist } from "./drawing-checklist.ts";
 import type { Sheet } from "./packet.ts";
@@ -115,9 +116,7 @@ export function tieBlocks({ ties }: PacketInput["report"]): LetterBlock[] {
 /** Record against camera, connection by connection. */
 export function scheduleSheet(input: PacketInput): Sheet {
   const { report } = input;
-  const seen = report.tieIns
-    .toSorted((a, b) => place(a.station) - place(b.station))
-    .map((finding) => tieInRow(input, finding));
+  const seen = upTheLine(report.tieIns).map((finding) => tieInRow(input, finding));
   const unseen = report.entries
     .filter(({ tieInId }) => tieInId === null)
     .map((finding) => entryRow(input, finding));
@@ -148,10 +147,6 @@ export function scheduleSheet(input: PacketInput): Sheet {
     ...recordBlocks(input),
     ...runLines(input),
   ]);
-}
-
-function place(station: Cft | null): number {
-  return station ?? Number.MAX_SAFE_INTEGER;
 }
 
 function feet(length: Cft | null): string {

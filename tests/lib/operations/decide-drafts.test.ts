@@ -3,7 +3,6 @@ import { getRevisions } from "#db/queries/revision.ts";
 import type { Narration } from "#lib/domain/facts/narration.ts";
 import { toTenth } from "#lib/domain/length/station.ts";
 import { logOf, mainCounterOf } from "#lib/domain/narration/narration-log.ts";
-import { entrySpokenOf } from "#lib/domain/narration/record-said.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
 import { decideDrafts } from "#lib/operations/decide-drafts.ts";
@@ -71,6 +70,17 @@ test("decideDrafts() makes observations with the words, their time and how the c
     { key: keys[0], state: "accepted", observationId: roots?.id },
   ]);
   expect(narration().text).toBe(TEXT);
+});
+
+test("rows that are accepted in several goes stand in the log as they were told", () => {
+  const { act, at, file, keyOf } = aDesk();
+  for (const words of ["sixty eight", "twenty four", "roots"])
+    must(decideDrafts(act, { ...at, accept: [{ key: keyOf(words), fields: {} }], drop: [] }));
+  expect(file().observations.map(({ quote }) => quote.slice(0, 11))).toEqual([
+    "twenty four",
+    expect.stringContaining("roots"),
+    "sixty eight",
+  ]);
 });
 
 test("decideDrafts() takes how bad it is, how much of the bore it takes, and what lies beyond", () => {
@@ -302,7 +312,7 @@ test("mainCounterOf() goes on foot for foot below the lowest anchor; null where 
 });
 
 test("noteEntry() keeps what was said about the record with the entry that it speaks of, once", () => {
-  const { act, lineId, at, file, log, keyOf } = aDesk(
+  const { act, lineId, at, file, keyOf } = aDesk(
     TEXT.replace("not on the card", "card has it at twenty one"),
   );
   addRows(act, { lineId, table: "records" }, [aRecord("card")]);
@@ -312,8 +322,6 @@ test("noteEntry() keeps what was said about the record with the entry that it sp
   ];
   addRows(act, { lineId, table: "entries" }, entries);
   const key = keyOf("twenty four");
-  const draft = log.drafts.find((each) => each.key === key);
-  expect(draft && entrySpokenOf(file().entries, draft)?.id).toBe("near");
   const note = { ...at, key, entryId: "near" };
   must(noteEntry(act, note));
   expect(file().entries.find(({ id }) => id === "near")?.note).toContain(
@@ -321,14 +329,4 @@ test("noteEntry() keeps what was said about the record with the entry that it sp
   );
   expect(noteEntry(act, note)).toMatchObject({ ok: false, error: { reason: "already-there" } });
   expect(noteEntry(act, { ...note, key: "none" })).toMatchObject({ ok: false });
-});
-
-test("words that deny the record, and name no distance of their own, speak of no entry", () => {
-  const said = { aboutRecord: "not on the card", fromMain: 2_000 };
-  const entries = [anEntry("e", { distance: 2_000 })];
-  expect(entrySpokenOf(entries, said)).toBeNull();
-  expect(entrySpokenOf(entries, { ...said, aboutRecord: "that's on the card" })?.id).toBe("e");
-  expect(
-    entrySpokenOf(entries, { ...said, aboutRecord: "on the card", fromMain: 9_000 }),
-  ).toBeNull();
 });

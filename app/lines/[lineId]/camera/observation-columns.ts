@@ -1,7 +1,8 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { usualRow } from "#lib/domain/facts/field.ts";
 import { OBSERVATION } from "#lib/domain/facts/run.ts";
-import { DEGREE_WORDS, FAULT_WORDS, OBSERVATION_WORDS, withNone } from "../field-terms.ts";
+import { FAULT_WORDS, OBSERVATION_WORDS } from "#lib/domain/facts/run-words.ts";
+import { DEGREE_WORDS, withNone } from "../field-terms.ts";
 import { pipeColumns, uncertaintyColumn } from "../pipe-columns.ts";
 import { DEGREE_SYNONYMS, FAULT_SYNONYMS, OBSERVATION_SYNONYMS } from "../synonyms.ts";
 import { optionsOf } from "../terms.ts";

@@ -6,8 +6,8 @@ import type { GridRemote } from "#app/_components/grid/grid-box.client.tsx";
 import { RowsBox } from "#app/_components/rows-grid.client.tsx";
 import type { HearSaved } from "#app/_components/use-sent-rows.ts";
 import type { Anchor, Observation, ObservationKind, Run } from "#lib/domain/facts/run.ts";
+import { OBSERVATION_WORDS } from "#lib/domain/facts/run-words.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
-import { OBSERVATION_WORDS } from "../field-terms.ts";
 import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./observation-columns.ts";
 import { stationWords } from "./station-words.ts";
 

@@ -74,7 +74,11 @@ function Anchors({ run, lineId, file, report, revisions, mayRecord }: RunProps) 
         columns={ANCHOR_COLUMNS}
         blank={ANCHOR_BLANK}
         addWord="known point"
-        emptyWords="Not tied yet. If the run reached the main, enter the reading there and station 0."
+        emptyWords={
+          tied
+            ? "None besides its zero."
+            : "Not tied yet. If the run reached the main, enter the reading there and station 0."
+        }
         readOnly={!mayRecord}
       />
       <Residuals sentences={residualsOf(run, report)} />
@@ -112,7 +116,7 @@ function Gaps({ run, lineId, file, revisions, mayRecord }: RunProps) {
         columns={GAP_COLUMNS}
         blank={GAP_BLANK}
         addWord="gap"
-        emptyWords="No gaps: the camera saw the whole pipe."
+        emptyWords="None entered: what the run passed counts as seen."
         readOnly={!mayRecord}
       />
     </div>

@@ -11,6 +11,7 @@ import type { StationedObservation, TieInFinding } from "#lib/domain/findings/re
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 import { undoableMove } from "#lib/domain/run/sighting-moves.ts";
+import { upTheLine } from "#lib/domain/tiein/up-the-line.ts";
 import type { LinePart } from "../part.ts";
 import { RowsGrid } from "../rows-grid.tsx";
 import stacked from "../stacked.module.css";
@@ -40,7 +41,7 @@ export function Sightings({
         <table className={`plain ${stacked["stacked"]}`}>
           <Heads of={["Tie-in", { num: "Station, ft" }, "Side", "Seen as", "Sightings"]} />
           <tbody>
-            {onPage(report.tieIns, from, AT_ONCE).map((finding) => (
+            {onPage(upTheLine(report.tieIns), from, AT_ONCE).map((finding) => (
               <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>
                 <TieInCells finding={finding} {...part} />
               </SelectableRow>

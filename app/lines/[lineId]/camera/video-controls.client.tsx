@@ -1,7 +1,7 @@
 "use client";
 
 import type { ReactNode } from "react";
-import { OBSERVATION_WORDS } from "../field-terms.ts";
+import { OBSERVATION_WORDS } from "#lib/domain/facts/run-words.ts";
 import type { ClockState } from "./use-clock.ts";
 import styles from "./video.module.css";
 import { KIND_KEYS, type VideoCommand } from "./video-keys.ts";

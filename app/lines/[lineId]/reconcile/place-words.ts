@@ -1,5 +1,5 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import type { RecordEntry } from "#lib/domain/facts/record.ts";
+import type { PermitRecord, RecordEntry } from "#lib/domain/facts/record.ts";
 import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import type { CompassPoint } from "#lib/domain/plan/compass.ts";
@@ -38,8 +38,15 @@ export function entryWords(
   const record = file.records.find((each) => each.id === entry?.recordId);
   if (entry === undefined) return { label: "an entry", record: "", place: "" };
   const side = entry.side === "unknown" ? "" : `, ${sideWords(entry.side, compass)}`;
-  const place = entry.distance === null ? "no distance" : recordedWords(entry);
+  const place =
+    entry.distance === null ? "no distance" : `${recordedWords(entry)}${fromWords(record)}`;
   return { label: entry.label, record: record?.title ?? "", place: `${place}${side}` };
+}
+
+/** A distance that does not count from the main says from where, so that nobody reads it as a station. */
+function fromWords(record: PermitRecord | undefined): string {
+  if (record?.measuredFrom === "upper-end") return " from the upper end";
+  return record?.measuredFrom === "unknown" ? " as written, from an unknown end" : "";
 }
 
 /** `21.0 ft`, and `21.0 ± 1.0 ft` where the record says itself that it may be off. */

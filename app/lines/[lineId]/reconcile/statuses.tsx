@@ -5,18 +5,25 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { EntryFinding, TieInFinding } from "#lib/domain/findings/report.ts";
 import { isOwnerOpen, isUnsettled } from "#lib/domain/tiein/open-question.ts";
+import { upTheLine } from "#lib/domain/tiein/up-the-line.ts";
 import { Beneath } from "../beneath.tsx";
 import { STANDING_WORDS } from "../field-terms.ts";
 import { propertyName } from "../names.ts";
 import type { LinePart } from "../part.ts";
 import stacked from "../stacked.module.css";
+import { TakeOut } from "../tables/take-out.tsx";
 import { entryWords, sideOf, stationOf } from "./place-words.ts";
 import styles from "./reconcile.module.css";
 
 type Language = "en" | "es";
 
 /** Every tie-in, and every entry that has none, each with its status in one sentence. */
-export function Statuses({ file, report, language }: LinePart & { readonly language: Language }) {
+export function Statuses({
+  lineId,
+  file,
+  report,
+  language,
+}: LinePart & { readonly language: Language }) {
   const alone = report.entries.filter((each) => each.tieInId === null);
   if (report.tieIns.length + alone.length === 0) return null;
   return (
@@ -25,11 +32,12 @@ export function Statuses({ file, report, language }: LinePart & { readonly langu
       id="standings"
       actions={<LanguageSwitch language={language} />}
     >
+      <TakeOut lineId={lineId} table="connections" what="Schedule of connections" />
       <Scroll>
         <table className={`plain ${stacked["stacked"]} ${styles["statuses"]}`}>
           <Heads of={["Tie-in", "Location", "Owner", "Status", "Summary"]} />
           <tbody>
-            {inOrder(report.tieIns).map((finding) => (
+            {upTheLine(report.tieIns).map((finding) => (
               <SelectableRow key={finding.tieIn.id} id={finding.tieIn.id}>
                 <th scope="row">{finding.tieIn.label}</th>
                 <td className="nowrap">
@@ -128,10 +136,4 @@ function StandingTag({ finding }: { readonly finding: TieInFinding }) {
       {finding.decided ? null : <span className="muted small"> proposed</span>}
     </>
   );
-}
-
-/** By station; those without one last. */
-function inOrder(findings: readonly TieInFinding[]): TieInFinding[] {
-  const last = Number.MAX_SAFE_INTEGER;
-  return findings.toSorted((a, b) => (a.station ?? last) - (b.station ?? last));
 }

@@ -204,7 +204,7 @@ export function ObstructionResults({ capacity }: { readonly capacity: Capacity }
   return (
     <Section
       title="Capacity left with debris in the pipe"
-      note="From debris, blockages, roots and connections sticking in, where the camera’s note says how much: “40%”, or “2 in deep”."
+      note="From debris, blockages, roots and connections sticking in, where the log says how much: in its “% blocked”, or in a note as “40%” or “2 in deep”."
     >
       <Result>
         <ul>

@@ -9,6 +9,7 @@ import { readEnv } from "#lib/env.ts";
 import { isStored } from "#lib/storage/store.ts";
 import type { LinePart } from "../../part.ts";
 import { QuickRow } from "../../quick-row.tsx";
+import { TakeOut } from "../../tables/take-out.tsx";
 import { addObservationAction } from "../actions.ts";
 import { cameraPart, runNamed } from "../camera-part.ts";
 import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "../observation-columns.ts";
@@ -39,11 +40,12 @@ export default async function LogPage({
         answer={sawWords(run, file).replace(/\.$/, "")}
         closes={isTied(run, file) ? null : <Tie lineId={lineId} run={run} />}
       >
-        {mayRecord ? (
-          <p className="cluster screen-only">
-            <RunSources lineId={lineId} run={run} file={file} />
-          </p>
-        ) : null}
+        <p className="cluster screen-only">
+          {mayRecord ? <RunSources lineId={lineId} run={run} file={file} /> : null}
+          {file.observations.length === 0 ? null : (
+            <TakeOut lineId={lineId} table="log" what="Log of all runs" />
+          )}
+        </p>
       </PageHead>
       <RunChooser at={`/lines/${lineId}/camera/log`} runs={file.runs} chosen={run} />
       <Observations run={run} {...part} />

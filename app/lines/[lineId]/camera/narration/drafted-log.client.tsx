@@ -65,7 +65,7 @@ export function DraftedLog(props: DraftedLogProps) {
     <>
       <div className={styles["sides"]}>
         <SaidWords parts={parts} chosen={chosen} onChoose={choose} />
-        <div ref={rows} className="stack">
+        <div ref={rows} className={`stack ${styles["rows"]}`}>
           {seen.length === 0 ? null : (
             <DraftTable label="Draft rows" views={seen} columns={SEEN_COLUMNS} {...shared} />
           )}
@@ -246,7 +246,7 @@ function Bar({
       </p>
     );
   return (
-    <div className={`cluster screen-only ${styles["bar"]}`}>
+    <div className={`cluster screen-only ${styles["bar"]}`} data-foot-bar>
       <button
         type="button"
         className="button button-main"

@@ -6,6 +6,7 @@ import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Narration } from "#lib/domain/facts/narration.ts";
 import type { Run } from "#lib/domain/facts/run.ts";
+import type { Report } from "#lib/domain/findings/report.ts";
 import type { DraftLog } from "#lib/domain/narration/draft.ts";
 import { logOf } from "#lib/domain/narration/narration-log.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
@@ -48,6 +49,7 @@ export default async function NarrationPage({
   const part = {
     lineId,
     file,
+    report,
     run,
     mayRecord: may("record-the-field"),
     mayWork: may("work-the-file"),
@@ -82,13 +84,14 @@ export default async function NarrationPage({
 interface NarrationPart {
   readonly lineId: string;
   readonly file: LineFile;
+  readonly report: Report;
   readonly run: Run;
   readonly mayRecord: boolean;
   readonly mayWork: boolean;
 }
 
 function OneNarration({ narration, ...part }: NarrationPart & { readonly narration: Narration }) {
-  const { lineId, file, run, mayRecord, mayWork } = part;
+  const { lineId, file, report, run, mayRecord, mayWork } = part;
   const log = logOf(file, narration);
   const { seen, unseen } = draftViews(file, narration, log);
   return (
@@ -111,7 +114,13 @@ function OneNarration({ narration, ...part }: NarrationPart & { readonly narrati
         readOnly={!mayRecord}
       />
       {mayWork ? (
-        <RecordSaid lineId={lineId} narrationId={narration.id} file={file} log={log} />
+        <RecordSaid
+          lineId={lineId}
+          narrationId={narration.id}
+          file={file}
+          report={report}
+          log={log}
+        />
       ) : null}
       <SetAsideNumbers setAside={log.setAside} />
       <Transcript narration={narration} problems={log.problems} />

@@ -11,6 +11,7 @@ import { plainFeet } from "#lib/domain/length/station.ts";
 import { courseOf, pathBetween } from "#lib/domain/plan/course.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 import { drawPlan, planAnswer } from "#lib/domain/strip/draw-plan.ts";
+import { upTheLine } from "#lib/domain/tiein/up-the-line.ts";
 import { counted } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
 import { RowsGrid } from "../../rows-grid.tsx";
@@ -80,10 +81,10 @@ function Places({ report }: LinePart) {
             <table className="plain">
               <Heads of={["Tie-in", { num: "Station, ft" }, "Side", "Ties from fixed points"]} />
               <tbody>
-                {report.tieIns.map(({ tieIn, station, side, compass }) => (
+                {upTheLine(report.tieIns).map(({ tieIn, station, uncertainty, side, compass }) => (
                   <tr key={tieIn.id}>
                     <th scope="row">{tieIn.label}</th>
-                    <td className="num">{station === null ? "no station" : plainFeet(station)}</td>
+                    <td className="num nowrap">{stationCell(station, uncertainty)}</td>
                     <td>{sideWords(side, compass)}</td>
                     <td>{tieWords(report, tieIn.label)}</td>
                   </tr>
@@ -109,6 +110,13 @@ function Places({ report }: LinePart) {
       )}
     </>
   );
+}
+
+function stationCell(station: number | null, uncertainty: number | null): string {
+  if (station === null) return "no station";
+  return uncertainty === null
+    ? plainFeet(station)
+    : `${plainFeet(station)} ± ${plainFeet(uncertainty)}`;
 }
 
 function tieWords({ ties }: LinePart["report"], label: string) {

@@ -16,7 +16,7 @@ import stacked from "../../stacked.module.css";
 import { acceptSureAction } from "../actions.ts";
 import { entryWords, placeWords } from "../place-words.ts";
 import { ReasonField } from "../reason-field.tsx";
-import { ACCEPT_REASONS } from "../reasons.ts";
+import { ACCEPT_REASONS, fittingReason } from "../reasons.ts";
 import styles from "../reconcile.module.css";
 import { DecideForms } from "./decide-forms.tsx";
 
@@ -93,12 +93,18 @@ function AcceptSure({ sure, lineId }: LinePart & { readonly sure: readonly Propo
         <span className="strong">{counted(sure.length, "match", "matches")}</span> are within
         tolerance with no competing match. Review them, then accept them all in your name.
       </p>
-      <ReasonField presets={ACCEPT_REASONS} chosen={ACCEPT_REASONS[1]} label="Reason (for all)" />
+      <ReasonField presets={ACCEPT_REASONS} chosen={reasonForAll(sure)} label="Reason (for all)" />
       <div>
         <SubmitButton pendingWord="Accepting …">Accept all {sure.length}</SubmitButton>
       </div>
     </ActionForm>
   );
+}
+
+/** What fits all of them: that the record was corrected is said only where one needed it. */
+function reasonForAll(sure: readonly ProposedPairing[]): string {
+  const [first = ACCEPT_REASONS[1], ...others] = new Set(sure.map(fittingReason));
+  return others.length === 0 ? first : ACCEPT_REASONS[1];
 }
 
 /** The same-place matches, a row each; one that should be decided by itself opens its forms. */
@@ -134,7 +140,7 @@ function SureTable({ sure, ...part }: LinePart & { readonly sure: readonly Propo
                     {finding === undefined ? "" : placeWords(finding)}
                   </span>
                 </td>
-                <td className="small">{proposal.reasons.join("; ")}</td>
+                <td className="small">{proposal.reasons.join(" ")}</td>
                 {mayFile ? (
                   <td className="screen-only">
                     <details>

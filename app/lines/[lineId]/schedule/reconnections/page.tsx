@@ -44,7 +44,7 @@ export default async function ReconnectionsPage({
           example="T1: 20.4 ft up from the pit at the main, 75.4 ft down from the cleanout at 96.0 ft. The two put it at 20.4 and 20.6 ft: 0.2 ft apart."
         >
           <p>
-            A liner, bursting or open replacement over a active branch lists it here. Spot repairs
+            A liner, bursting or open replacement over an active branch lists it here. Spot repairs
             and cleaning do not.
           </p>
         </Empty>
