@@ -1,4 +1,4 @@
-import { CsvError, parse } from "csv-parse/browser/esm/sync";
+import { cellsOf } from "./delimited.ts";
 
 /** What was copied from a sheet or a text file, as rows of cells; a single cell as one row of one. */
 export function readClipboard(text: string): string[][] {
@@ -20,13 +20,9 @@ function separatorOf(text: string): string {
 
 /** Rows of cells; an inch mark inside a cell is no quote, and one that never closes is a letter. */
 function readSeparated(text: string, separator: string): string[][] {
-  const options = { delimiter: separator, relax_column_count: true, relax_quotes: true };
-  try {
-    return trimmed(parse(text, options));
-  } catch (problem) {
-    if (!(problem instanceof CsvError)) throw problem;
-    return trimmed(parse(text, { ...options, quote: null }));
-  }
+  const rows =
+    cellsOf(text, { separator, quotes: true }) ?? cellsOf(text, { separator, quotes: false });
+  return trimmed(rows ?? []);
 }
 
 function trimmed(rows: string[][]): string[][] {
