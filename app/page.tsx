@@ -96,7 +96,9 @@ function Lines({
   return (
     <Section
       title="Lines"
-      actions={may ? <ButtonLink href="/lines/new">Open a line</ButtonLink> : null}
+      actions={
+        may && lines.of > 0 ? <ButtonLink href="/lines/new">Open a line</ButtonLink> : undefined
+      }
     >
       {lines.of === 0 ? (
         none

@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { Office } from "#lib/domain/facts/line-file.ts";
 import type { Address } from "#lib/domain/facts/party.ts";
 import { Choice } from "./choice.tsx";
@@ -30,16 +31,16 @@ export function OfficeFields({ office }: { readonly office: Office | null }) {
           defaultValue={office?.email}
           example="office@example.com"
         />
+      </div>
+      <AddressFields address={office?.address}>
         <Choice
           label="Time zone"
           name="zone"
           options={zonesWith(office?.zone)}
           defaultValue={office?.zone ?? "America/Los_Angeles"}
-          hint="Sets the current date"
         />
-      </div>
-      <AddressFields address={office?.address} />
-      <div className="form-grid">
+      </AddressFields>
+      <div className="form-grid form-pairs">
         <Field
           label="Contractor license"
           name="license"
@@ -73,7 +74,7 @@ export function OfficeFields({ office }: { readonly office: Office | null }) {
 /** Papers that some authorities ask for beside license, bond and insurance. */
 export function OfficePaperFields({ office }: { readonly office: Office | null }) {
   return (
-    <div className="form-grid">
+    <div className="form-grid form-pairs">
       <Field
         label="Workers’ compensation"
         name="compensation"
@@ -100,7 +101,14 @@ export function OfficePaperFields({ office }: { readonly office: Office | null }
   );
 }
 
-export function AddressFields({ address }: { readonly address: Address | undefined }) {
+export function AddressFields({
+  address,
+  children,
+}: {
+  readonly address: Address | undefined;
+  /** What stands beside the ZIP. */
+  readonly children?: ReactNode;
+}) {
   return (
     <div className="form-grid">
       <Field
@@ -113,6 +121,7 @@ export function AddressFields({ address }: { readonly address: Address | undefin
       <Field label="City" name="city" defaultValue={address?.city} />
       <Field label="State" name="state" defaultValue={address?.state} example="WA" width={9} />
       <Field label="ZIP" name="zip" defaultValue={address?.zip} example="98000" width={10} />
+      {children}
     </div>
   );
 }
@@ -147,10 +156,15 @@ const ZONES = [
   ["Pacific/Honolulu", "Hawaii"],
 ] as const;
 
+/** A time zone as an office says it; its registered name where the list has none. */
+export function zoneWords(zone: string): string {
+  return ZONES.find(([value]) => value === zone)?.[1] ?? zone;
+}
+
 function zonesWith(own: string | undefined) {
   const options = ZONES.map(([value, label]) => ({
     value: value as string,
-    label: `${label} (${value})`,
+    label: `${label} time`,
   }));
   if (own === undefined || options.some((option) => option.value === own)) return options;
   return [{ value: own, label: own }, ...options];

@@ -7,12 +7,15 @@ import { Heads } from "#app/_components/heads.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Section } from "#app/_components/section.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import { linesNow } from "#app/desk.ts";
 import { requireUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
 import type { SummedLine } from "#db/queries/summary.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import styles from "./lines.module.css";
 
 export const metadata: Metadata = { title: "Lines" };
 
@@ -47,9 +50,11 @@ export default async function LinesPage({
       </PageHead>
       <Section title="Open">
         {open.of === 0 ? (
-          <Empty title="No open lines." example="Cinder Alley behind Fennel Row, Quillhaven" />
+          <Empty title={closed.of === 0 ? "No lines yet." : "No open lines."}>
+            {may ? <p>Open one when a technician comes back with video of a shared pipe.</p> : null}
+          </Empty>
         ) : (
-          <LineTable lines={open.rows} day={day} />
+          <LineTable lines={open.rows} day={day} last="Most urgent" />
         )}
         <Pages
           from={openFrom}
@@ -61,7 +66,7 @@ export default async function LinesPage({
       </Section>
       {closed.of === 0 ? null : (
         <Section title="Closed" note="Kept in case questions or repairs come up again.">
-          <LineTable lines={closed.rows} day={day} />
+          <LineTable lines={closed.rows} day={day} last="Status" />
           <Pages
             from={closedFrom}
             most={MOST}
@@ -76,28 +81,36 @@ export default async function LinesPage({
 }
 
 function sentence(open: number, closed: number): string {
-  const number = (count: number) => count.toLocaleString("en-US");
-  return closed === 0 ? `${number(open)} open` : `${number(open)} open, ${number(closed)} closed`;
+  const number = (count: number) => (count === 0 ? "none" : count.toLocaleString("en-US"));
+  if (open + closed === 0) return "No lines yet";
+  return capital(
+    closed === 0 ? `${number(open)} open` : `${number(open)} open, ${number(closed)} closed`,
+  );
 }
 
 function LineTable({
   lines,
   day,
+  last,
 }: {
   readonly lines: readonly SummedLine[];
   readonly day: string;
+  /** What the last column tells. */
+  readonly last: string;
 }) {
   return (
     <div className="scroll">
-      <table className="plain">
-        <Heads of={["Line", "Town", "Most urgent"]} />
+      <table className={`plain ${stacks["stacks"]}`}>
+        <Heads of={["Line", "Town", last]} />
         <tbody>
           {lines.map((line) => (
             <tr key={line.lineId}>
               <th scope="row">
                 <Link href={`/lines/${line.lineId}`}>{line.name}</Link>
               </th>
-              <td>{line.town === "" ? "unknown" : line.town}</td>
+              <td data-label="Town" className={styles["town"]}>
+                {line.town === "" ? "unknown" : line.town}
+              </td>
               <td>
                 {line.closedOn === null ? line.sentence : `Closed ${formatDay(line.closedOn, day)}`}
                 <Old line={line} />

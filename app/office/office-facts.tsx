@@ -1,6 +1,6 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
-import { OfficeFields, OfficePaperFields } from "#app/_components/office-fields.tsx";
+import { OfficeFields, OfficePaperFields, zoneWords } from "#app/_components/office-fields.tsx";
 import {
   OfficeLetterFields,
   OPEN_DAY_WORDS,
@@ -85,7 +85,7 @@ export function OfficeFacts({
             </>
           )}
           <dt>Time zone</dt>
-          <dd>{office.zone}</dd>
+          <dd>{zoneWords(office.zone)}</dd>
         </dl>
       )}
       {may ? (

@@ -15,6 +15,8 @@ export const metadata: Metadata = { title: "Open a line" };
 export default async function NewLinePage() {
   await requireAct("work-the-file");
   const authorities = listAuthorityNames(db());
+  // An office that works for one authority alone need not choose it.
+  const [only] = authorities.length === 1 ? authorities : [];
   return (
     <div className="sheet sheet-narrow">
       <PageHead asked="Open a line">
@@ -33,6 +35,7 @@ export default async function NewLinePage() {
           label="Authority"
           name="authorityId"
           hint="The city, utility or district whose rules apply. It can be chosen later."
+          defaultValue={only?.id}
           options={[
             { value: "", label: "not known yet" },
             ...authorities.map(({ id, name }) => ({ value: id, label: name })),

@@ -29,8 +29,8 @@ import { composed } from "./sheets-job.ts";
 
 /** Bands that tell what another sheet tells: drawn where that one is asked for. */
 const BAND_SHEETS: Readonly<Record<string, SheetKind>> = {
-  Answers: "responsibility",
-  Mends: "responsibility",
+  Responsible: "responsibility",
+  "Repaired by": "responsibility",
   Cost: "split",
 };
 

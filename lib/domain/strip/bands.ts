@@ -115,13 +115,13 @@ const EASEMENTS = {
 } as const;
 
 function answersBand(_file: LineFile, report: Report): StripBand {
-  return holderBand(report, { title: "Answers", holderOf: (reach) => reach.holder });
+  return holderBand(report, { title: "Responsible", holderOf: (reach) => reach.holder });
 }
 
 function mendsBand(_file: LineFile, report: Report): StripBand {
   const differs = report.reaches.some((reach) => reach.mender !== reach.holder);
-  if (!differs) return { title: "Mends", cells: [] };
-  return holderBand(report, { title: "Mends", holderOf: (reach) => reach.mender });
+  if (!differs) return { title: "Repaired by", cells: [] };
+  return holderBand(report, { title: "Repaired by", holderOf: (reach) => reach.mender });
 }
 
 const HOLDER_HATCHES: Record<Holder, Hatch> = {

@@ -24,7 +24,7 @@ export function CalculationTable({
             // biome-ignore lint/suspicious/noArrayIndexKey: the steps of a calculation have no names and never move
             <tr key={at}>
               <td>{step.words}</td>
-              <td className="num">{formatExactCents(step.exact)}</td>
+              <td className="num nowrap">{formatExactCents(step.exact)}</td>
             </tr>
           ))}
         </tbody>

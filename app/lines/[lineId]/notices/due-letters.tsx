@@ -2,6 +2,7 @@ import Link from "next/link";
 import type { LetterDue } from "#lib/domain/desk/letters-due.ts";
 import { counted } from "../names.ts";
 import { LETTER_WORDS } from "../terms.ts";
+import styles from "./due-letters.module.css";
 
 /** The letters that the file calls for now, each with the way to write it. */
 export function DueLetters({
@@ -12,7 +13,7 @@ export function DueLetters({
   readonly due: readonly LetterDue[];
 }) {
   return (
-    <ul className="plain-list stack-tight screen-only" aria-label="Letters due now">
+    <ul className={`plain-list screen-only ${styles["letters"]}`} aria-label="Letters due now">
       {due.map(({ kind, because, recipients }) => (
         <li key={kind}>
           <span className="tag">due now</span>{" "}

@@ -71,7 +71,7 @@ test("the line drawing leaves slope and load to their sheet, which draws them", 
     bands.map(({ title }) => title);
   const asked = askingFor(["responsibility", "split"], input);
   const drawing = composePacket(asked).sheets.find(({ kind }) => kind === "line-drawing")?.drawing;
-  expect(titles(drawing?.bands)).toEqual(["Camera", "Flow of", "Answers", "Cost"]);
+  expect(titles(drawing?.bands)).toEqual(["Camera", "Flow of", "Responsible", "Cost"]);
   const plain = composePacket(input).sheets.find(({ kind }) => kind === "line-drawing")?.drawing;
   expect(titles(plain?.bands)).toEqual(["Camera", "Flow of"]);
   const strip = sheet?.blocks.find((block) => block.kind === "strip");

@@ -1,4 +1,5 @@
 import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import type { PermitFees } from "#lib/domain/permit/fees.ts";
@@ -15,7 +16,7 @@ export function FeeTable({
   if (lines.length === 0) return <p>{authority.name} has no fees entered for this permit.</p>;
   return (
     <Scroll>
-      <table className="plain">
+      <table className={`plain ${stacks["stacks"]} ${stacks["read"]}`}>
         <thead>
           <tr>
             <th scope="col">Fee</th>
@@ -32,12 +33,16 @@ export function FeeTable({
           {lines.map(({ fee, sum, amount }) => (
             <tr key={fee.id}>
               <th scope="row">{fee.title}</th>
-              <td>
+              <td data-label="Source">
                 {fee.citation}
                 {fee.asOf === "" ? "" : `, as of ${formatDate(fee.asOf)}`}
               </td>
-              <td className="num">{sum}</td>
-              <td className="num">{formatCents(amount)}</td>
+              <td className="num" data-label="Calculation">
+                {sum}
+              </td>
+              <td className="num" data-label="Amount">
+                {formatCents(amount)}
+              </td>
             </tr>
           ))}
         </tbody>

@@ -16,6 +16,7 @@ import { sayParts } from "#lib/domain/say/count.ts";
 import { lineFileOf } from "../../file.ts";
 import { counted } from "../../names.ts";
 import { LETTER_WORDS } from "../../terms.ts";
+import styles from "./batch.module.css";
 import { Numbers } from "./numbers.tsx";
 import { PrintAgain } from "./print-again.tsx";
 import { Prints } from "./prints.tsx";
@@ -123,7 +124,7 @@ function ChooseKind({
       <PageHead asked="Batch" answer="Which letter goes out?">
         <p>One letter to everyone who gets it: drafts, print in mailing order, labels, results.</p>
       </PageHead>
-      <ul className="plain-list stack-tight">
+      <ul className={`plain-list ${styles["kinds"]}`}>
         {kinds.map((kind) => (
           <li key={kind}>
             <Link href={`/lines/${lineId}/notices/batch?kind=${kind}`} className="strong">

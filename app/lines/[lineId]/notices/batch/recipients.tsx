@@ -33,7 +33,7 @@ export function Recipients({
       <table className={`plain ${stacks["stacks"]}`}>
         <thead>
           <tr>
-            {head === null ? <td /> : <th scope="col">{head}</th>}
+            {head === null ? null : <th scope="col">{head}</th>}
             <th scope="col">To</th>
             <th scope="col">Because</th>
             <th scope="col">Address</th>
@@ -42,7 +42,13 @@ export function Recipients({
         </thead>
         <tbody>
           {rows.map((row) => (
-            <Row key={keyOf(row)} lineId={lineId} file={file} row={row} box={boxed(row)} />
+            <Row
+              key={keyOf(row)}
+              lineId={lineId}
+              file={file}
+              row={row}
+              box={head === null ? undefined : boxed(row)}
+            />
           ))}
         </tbody>
       </table>
@@ -63,7 +69,8 @@ function Row({
   readonly lineId: string;
   readonly file: LineFile;
   readonly row: BatchRow;
-  readonly box: boolean | null;
+  /** Whether it is selected at first; null: it can't be; absent: no row can. */
+  readonly box: boolean | null | undefined;
 }) {
   const { recipient, notice, noMail, noEmail } = row;
   const name = partyName(file, recipient.partyId);
@@ -71,17 +78,19 @@ function Row({
   const address = formatAddress(mailTo(file, recipient));
   return (
     <tr>
-      <td>
-        {box === null || notice === null ? null : (
-          <input
-            type="checkbox"
-            name="notice"
-            value={notice.id}
-            defaultChecked={box}
-            aria-label={`${LETTER_WORDS[notice.kind]} to ${name}`}
-          />
-        )}
-      </td>
+      {box === undefined ? null : (
+        <td>
+          {box === null || notice === null ? null : (
+            <input
+              type="checkbox"
+              name="notice"
+              value={notice.id}
+              defaultChecked={box}
+              aria-label={`${LETTER_WORDS[notice.kind]} to ${name}`}
+            />
+          )}
+        </td>
+      )}
       <th scope="row">
         {name}
         {words === "" ? null : <span className="muted"> ({words})</span>}

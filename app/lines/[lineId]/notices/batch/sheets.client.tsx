@@ -2,6 +2,7 @@
 
 import { useState } from "react";
 import { JobButton, type JobStart } from "#app/_components/job-button.client.tsx";
+import styles from "./batch.module.css";
 
 interface SheetsProps {
   readonly print: (subjectIds: readonly string[]) => Promise<JobStart>;
@@ -20,9 +21,9 @@ export function LabelButton({
 }) {
   const [sheet, setSheet] = useState(sheets[0]?.value ?? "");
   return (
-    <div className="cluster">
-      <label className="cluster">
-        <span>Labels</span>
+    <div className={`cluster ${styles["labels"]}`}>
+      <label className="field">
+        <span className="strong">Labels</span>
         <select className="input" value={sheet} onChange={(event) => setSheet(event.target.value)}>
           {sheets.map(({ value, label }) => (
             <option key={value} value={value}>

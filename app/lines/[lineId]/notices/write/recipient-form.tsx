@@ -11,7 +11,6 @@ import { copiesOf } from "#lib/domain/paper/copy.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
 import { letterLanguagesIn } from "#lib/domain/party/letter-languages.ts";
 import { partyName, stakeAt, tieInName } from "../../names.ts";
-import { LETTER_WORDS } from "../../terms.ts";
 import { draftLettersAction } from "../actions.ts";
 import { languageWords } from "../letter-languages.ts";
 import { othersFor } from "./others.ts";
@@ -157,24 +156,16 @@ function RecipientBox({
         <span className="muted">
           {placeWords(file, recipient)}
           {language === "" ? "" : `, ${language}`}
-          {hadWords({ kind, had: had.length, written: written.length })}
+          {hadWords({ had: had.length, written: written.length })}
         </span>
       </span>
     </label>
   );
 }
 
-function hadWords({
-  kind,
-  had,
-  written,
-}: {
-  readonly kind: LetterKind;
-  readonly had: number;
-  readonly written: number;
-}): string {
+function hadWords({ had, written }: { readonly had: number; readonly written: number }): string {
   if (had === 0) return "";
-  const letter = `already has this letter (${LETTER_WORDS[kind].toLowerCase()})`;
+  const letter = "already has this letter";
   return written === 0 ? `; ${letter}, on an older version` : `; ${letter}`;
 }
 

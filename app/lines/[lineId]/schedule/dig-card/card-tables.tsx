@@ -1,5 +1,6 @@
 import { Fold } from "#app/_components/fold.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import type { LiveBranch } from "#lib/domain/crew/live-branches.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
@@ -29,7 +30,7 @@ export function Utilities({ card, today }: CardPart) {
       ) : null}
       {responses.length === 0 ? null : (
         <Scroll>
-          <table className="plain">
+          <table className={`plain ${stacks["stacks"]}`}>
             <thead>
               <tr>
                 <th scope="col">Utility</th>
@@ -48,10 +49,10 @@ export function Utilities({ card, today }: CardPart) {
                   <td className={open === null ? undefined : styles["loud"]}>
                     {open === null ? capital(UTILITY_ANSWER_WORDS[response.answer]) : capital(open)}
                   </td>
-                  <td>
+                  <td data-label="On">
                     {response.answeredOn === null ? "–" : formatDay(response.answeredOn, today)}
                   </td>
-                  <td>
+                  <td data-label="Marks good until">
                     {response.goodUntil === null
                       ? "by the rule above"
                       : formatDay(response.goodUntil, today)}

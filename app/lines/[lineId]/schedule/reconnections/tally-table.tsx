@@ -1,4 +1,5 @@
 import { Scroll } from "#app/_components/scroll.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { videoTime } from "#lib/domain/facts/video.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
@@ -26,7 +27,7 @@ export function TallyTable({
 }) {
   return (
     <Scroll>
-      <table className="plain">
+      <table className={`plain ${stacks["stacks"]} ${stacks["read"]}`}>
         <thead>
           <tr>
             <th scope="col">Branch</th>
@@ -66,23 +67,29 @@ function Row({ row, file }: { readonly row: TallyRow; readonly file: LineFile })
           {property === undefined ? "owner unknown" : streetOf(property.address)}
         </span>
       </th>
-      <Place measured={row.lower} />
-      <Place measured={row.upper} />
-      <td className="num">
+      <Place measured={row.lower} label="By the lower end, ft" />
+      <Place measured={row.upper} label="By the upper end, ft" />
+      <td className="num" data-label="Difference, ft">
         {difference === null ? "–" : plainFeet(Math.abs(difference))}
         <span className={`muted small ${styles["beneath"]}`}>at most {plainFeet(allowed)}</span>
       </td>
-      <td>
-        {isOpen ? <span className="tag tag-loud">◆ {STATE_WORDS[state]}</span> : STATE_WORDS[state]}
+      <td data-label="Before the work">
+        {isOpen ? <span className="tag tag-loud">{STATE_WORDS[state]}</span> : STATE_WORDS[state]}
       </td>
-      <td>{openWords(row, file)}</td>
+      <td data-label="Seen open after">{openWords(row, file)}</td>
     </tr>
   );
 }
 
-function Place({ measured }: { readonly measured: Measured | null }) {
+function Place({
+  measured,
+  label,
+}: {
+  readonly measured: Measured | null;
+  readonly label: string;
+}) {
   return (
-    <td className="num">
+    <td className="num" data-label={label}>
       {measured === null ? (
         <span className={styles["blank"]}>not measured</span>
       ) : (

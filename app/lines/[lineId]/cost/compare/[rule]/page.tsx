@@ -35,8 +35,9 @@ export default async function CalculationsPage({
     <>
       <PageHead
         asked={`Calculations: ${outcome.title}`}
-        answer={outcome.refusal ?? `${formatCents(outcome.total)}. ${outcome.sentence}`}
+        answer={outcome.refusal ?? formatCents(outcome.total)}
       >
+        {outcome.refusal === null ? <p>{outcome.sentence}</p> : null}
         <p className="screen-only">
           <Link href={costAddress(lineId, "compare", particulars)}>Back to the comparison</Link>
         </p>
