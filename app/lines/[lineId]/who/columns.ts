@@ -3,6 +3,7 @@ import type { GridChoice, GridColumn } from "#app/_components/grid/column.ts";
 import { usualValues } from "#lib/domain/facts/field.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { ADDRESS, ROLE_WORDS } from "#lib/domain/facts/party.ts";
+import { usualPlace } from "#lib/domain/party/usual-place.ts";
 import {
   EASEMENT_WORDS,
   LAND_WORDS,
@@ -90,7 +91,10 @@ export const PROPERTY_COLUMNS: readonly GridColumn[] = [
   { key: "note", title: "Note", kind: "text", width: 24 },
 ];
 
-export const PROPERTY_BLANK = { address: usualValues(ADDRESS) };
+/** A new property lies where the last one does, until somebody says otherwise. */
+export function propertyBlank(file: Pick<LineFile, "properties" | "line">) {
+  return { address: { ...usualValues(ADDRESS), ...usualPlace(file) } };
+}
 
 export function unitColumns(file: Pick<LineFile, "properties">): GridColumn[] {
   return [

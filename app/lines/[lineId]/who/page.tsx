@@ -23,10 +23,10 @@ import { QuestionHead } from "../question-head.tsx";
 import { RowsGrid } from "../rows-grid.tsx";
 import { addResidentsAction, addUnitsAction } from "./actions.ts";
 import {
-  PROPERTY_BLANK,
   PROPERTY_COLUMNS,
   peopleColumns,
   personBlank,
+  propertyBlank,
   propertyChoices,
   unitColumns,
 } from "./columns.ts";
@@ -117,7 +117,7 @@ function Properties({ lineId, file, revisions, readOnly }: GridProps) {
         base={revisions.properties}
         rows={file.properties}
         columns={PROPERTY_COLUMNS}
-        blank={PROPERTY_BLANK}
+        blank={propertyBlank(file)}
         addWord="property"
         emptyWords="No property yet. Enter the first address here."
         readOnly={readOnly}
