@@ -391,7 +391,8 @@ describe("drawStrip()", () => {
       waiver: null,
     };
     const loud = (holds: Report["holds"]) =>
-      band(FILE, report({ reaches: unclear, holds }), "responsibility", "Responsible")?.cells[0]?.loud;
+      band(FILE, report({ reaches: unclear, holds }), "responsibility", "Responsible")?.cells[0]
+        ?.loud;
     expect(loud([hold])).toBe(true);
     expect(loud([])).toBe(false);
   });
