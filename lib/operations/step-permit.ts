@@ -3,6 +3,7 @@ import { insertRow } from "#db/queries/row.ts";
 import { clocksOf } from "#lib/domain/clocks/clocks.ts";
 import { permitBars, ranOut } from "#lib/domain/clocks/permit-bars.ts";
 import { asBuiltWanting } from "#lib/domain/closing/as-built.ts";
+import { landWithoutConsent } from "#lib/domain/consent/land-consents.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
@@ -18,8 +19,11 @@ import {
   permitName,
   permitStanding,
   permitStateOf,
+  stepsOf,
 } from "#lib/domain/permit/steps.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
+import { capital } from "#lib/domain/say/capital.ts";
+import { sayList } from "#lib/domain/say/say-list.ts";
 import { deedsOfWork } from "#lib/domain/split/work-deeds.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
@@ -42,7 +46,7 @@ interface StepWord {
  * before it, going back to the authority with a comment unanswered, a step before the permit that it
  * waits for, backfill or a final without the inspections that the authority wants passed before, work
  * without every permit that it takes, a final without the as-built or anything else
- * that the authority asks for before it, and submitting, working, calling for inspection or backfilling against a hold on what is
+ * that the authority asks for before it, work before the consent for each lot that it lies on, and submitting, working, calling for inspection or backfilling against a hold on what is
  * done that nobody waived.
  */
 export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string }, Refusal> {
@@ -105,7 +109,22 @@ function wrongStep(
   const wanting = wantingPermits(file, report, { permit, state, on });
   if (wanting !== null) return wanting;
   const work = deedsOfWork(file, report.tieIns);
-  return refuseHeld(report, deedsOfStep(state, work), "state");
+  const held = refuseHeld(report, deedsOfStep(state, work), "state");
+  return held ?? unconsented(file, report, { permit, state });
+}
+
+/** Nobody’s land is entered or dug before they agreed to it; what the authority’s emergency word allows is its own. */
+function unconsented(
+  file: LineFile,
+  report: Report,
+  { permit, state }: { permit: Permit; state: PermitState },
+) {
+  const begun = stepsOf(file, permit).some((step) => step.state === "working");
+  if (state !== "working" && (state !== "inspection-requested" || begun)) return null;
+  const missing = landWithoutConsent(file, report);
+  if (missing.length === 0) return null;
+  const words = `${capital(sayList(missing))}: record it under “Who has been notified?”, Consents, before the work begins`;
+  return refuse("not-in-this-state", "state", words);
 }
 
 /** The as-built and whatever else the authority asks for before the final; of an office that nobody entered its papers are not known. */

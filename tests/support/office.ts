@@ -6,6 +6,7 @@ import { type OpenDb, openDb } from "#db/open.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
 import { putOffice } from "#db/queries/office.ts";
 import { getRevisions } from "#db/queries/revision.ts";
+import { insertRow } from "#db/queries/row.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import type { UserRole } from "#lib/domain/facts/user.ts";
@@ -17,6 +18,7 @@ import { openLine } from "#lib/operations/open-line.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import type { Result } from "#lib/result.ts";
 import {
+  aConsent,
   anAnchor,
   anEntry,
   anObservation,
@@ -163,6 +165,16 @@ export function measureBranches(act: Act, lineId: string): void {
     }),
   );
   addRows(act, { lineId, table: "reconnections" }, rows);
+}
+
+/** Every owner of the desk’s line lets the crew in and dig. */
+export function agreeToWork(act: Act, lineId: string): void {
+  for (const { partyId, propertyId } of fileOf(act, lineId).roles)
+    for (const kind of ["enter", "dig"] as const)
+      insertRow(act.db, "consents", {
+        lineId,
+        row: aConsent(`${kind}-${propertyId}-${partyId}`, { kind, partyId, propertyId }),
+      });
 }
 
 /** Closes the file with a person's word for everything that the file itself does not show. */

@@ -1,13 +1,12 @@
 import { newestTicket } from "../calendar/happenings.ts";
 import { dayOfRule, earliestEventFor } from "../calendar/rule-day.ts";
-import { consentTable } from "../consent/table.ts";
+import { landWithoutConsent } from "../consent/land-consents.ts";
 import type { ClockRule } from "../facts/clock-rule.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { StatutoryPaper } from "../facts/statutory-paper.ts";
 import type { Clock, Telling, Told } from "../findings/clock.ts";
 import type { Report } from "../findings/report.ts";
 import { sayParty } from "../party/say.ts";
-import { streetOf } from "../party/stakeholders.ts";
 import { permitStanding, permitStateOf } from "../permit/steps.ts";
 import { sayList } from "../say/say-list.ts";
 import { deedsOfWork } from "../split/work-deeds.ts";
@@ -208,15 +207,7 @@ function untoldWords(file: LineFile, untold: readonly Told[]): string {
 }
 
 function consentBars(file: LineFile, facts: StartFacts): StartBar[] {
-  const amounts = { splits: [], tieIns: facts.tieIns };
-  const missing = consentTable(file, amounts).filter(
-    ({ cells }) => cells.dig.needed && !cells.dig.inHand,
-  );
-  return missing.map(({ propertyId }) => {
-    const property = file.properties.find((each) => each.id === propertyId);
-    const where = property === undefined ? "a lot" : streetOf(property.address);
-    return waits(`consent to dig at ${where} is not on file`);
-  });
+  return landWithoutConsent(file, facts).map(waits);
 }
 
 /** So many holds are named in one sentence; of more the rest are counted. */

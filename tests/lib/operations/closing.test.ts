@@ -20,7 +20,15 @@ import {
   aScopeItem,
 } from "#tests/support/file.ts";
 import { aLedgerEntry } from "#tests/support/ledger.ts";
-import { aDesk, addRows, anAct, fileOf, measureBranches, must } from "#tests/support/office.ts";
+import {
+  aDesk,
+  addRows,
+  agreeToWork,
+  anAct,
+  fileOf,
+  measureBranches,
+  must,
+} from "#tests/support/office.ts";
 
 const DIG = aScopeItem("dig", { title: "Dig", from: 500, to: 1_500 });
 const FEE = aScopeItem("fee", { title: "Permit", kind: "permit-fee", place: "general" });
@@ -29,6 +37,7 @@ const FEE = aScopeItem("fee", { title: "Permit", kind: "permit-fee", place: "gen
 function desk({ asBuilt = false, undocumented = false } = {}) {
   const at = aDesk({ undocumented });
   const { act, lineId } = at;
+  agreeToWork(act, lineId);
   const asks = aRequirement("as-built", { sheet: "as-built", title: "As-built", due: "final" });
   const authority = anAuthority({ rules: [aRule("rule")], requirements: asBuilt ? [asks] : [] });
   must(saveAuthority(anAct(act.db, { role: "admin" }), authority));

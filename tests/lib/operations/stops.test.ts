@@ -14,8 +14,15 @@ import { sendNotices } from "#lib/operations/send-notices.ts";
 import { settleTieIn } from "#lib/operations/settle-tie-in.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
-import { aLand, aPermit, aPermitStep, aScopeItem } from "#tests/support/file.ts";
-import { aDesk, addRows, fileOf, measureBranches, must } from "#tests/support/office.ts";
+import { aConsent, aLand, aPermit, aPermitStep, aRole, aScopeItem } from "#tests/support/file.ts";
+import {
+  aDesk,
+  addRows,
+  agreeToWork,
+  fileOf,
+  measureBranches,
+  must,
+} from "#tests/support/office.ts";
 
 // A line of three houses with a fourth tie-in at 50 ft on no record: an undocumented branch stops
 // capping, lining and bursting where it lies, and no digging.
@@ -27,8 +34,12 @@ const OVER = { from: 4_500, to: 5_500 };
 /** A foot beyond all that is uncertain about it. */
 const BESIDE = { from: 0, to: 3_000 };
 
-function desk(scope: readonly ScopeItem[]): Desk & { permitId: string } {
+function desk(
+  scope: readonly ScopeItem[],
+  { agreed = true }: { readonly agreed?: boolean } = {},
+): Desk & { permitId: string } {
   const at = aDesk({ undocumented: true });
+  if (agreed) agreeToWork(at.act, at.lineId);
   addRows(at.act, { lineId: at.lineId, table: "land" }, [
     aLand("all", { to: 10_000, propertyId: "12" }),
   ]);
@@ -304,6 +315,47 @@ describe("the permits that the work takes", () => {
     expect(step(at, "working")).toMatchObject({
       error: { detail: expect.stringMatching(/SS-1 is issued and expired.*extended/) },
     });
+  });
+});
+
+describe("consent for the land", () => {
+  const consent = (at: Desk, kind: "enter" | "dig", partyId = "owner-12") =>
+    insertRow(at.act.db, "consents", {
+      lineId: at.lineId,
+      row: aConsent(`${kind}-${partyId}`, { kind, partyId, propertyId: "12" }),
+    });
+
+  test("stepPermit() begins no digging before everybody who owns the lot agreed to it", () => {
+    const at = desk([aScopeItem("work", { kind: "dig-and-replace", ...BESIDE })], {
+      agreed: false,
+    });
+    const { act, lineId } = at;
+    insertRow(act.db, "roles", { lineId, row: aRole("owner-14", "12") });
+    walk(at, "submitted", "issued");
+    const refused = {
+      error: {
+        reason: "not-in-this-state",
+        path: "state",
+        detail: expect.stringMatching(/^Consent to dig at 12 Fennel Row is not on file: record it/),
+      },
+    };
+    expect(step(at, "working")).toMatchObject(refused);
+    expect(step(at, "inspection-requested")).toMatchObject(refused);
+    consent(at, "enter");
+    consent(at, "dig");
+    expect(step(at, "working")).toMatchObject(refused);
+    consent(at, "dig", "owner-14");
+    walk(at, "working");
+  });
+
+  test("stepPermit() lines nothing on a lot that nobody may enter", () => {
+    const at = desk([aScopeItem("work", { kind: "line", ...BESIDE })], { agreed: false });
+    walk(at, "submitted", "issued");
+    expect(step(at, "working")).toMatchObject({
+      error: { detail: expect.stringMatching(/^Consent to enter 12 Fennel Row is not on file/) },
+    });
+    consent(at, "enter");
+    walk(at, "working");
   });
 });
 

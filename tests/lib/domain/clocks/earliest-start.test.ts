@@ -65,7 +65,9 @@ function readyFile(facts: Parameters<typeof aFile>[0] = {}): LineFile {
     roles: [aRole("ada", "nine", { role: "crossed-lot-owner" })],
     crossings: [aCrossing("c", { propertyId: "nine", from: 0, to: 2_000 })],
     scope: [aScopeItem("dig", { from: 500, to: 1_500 })],
-    consents: [aConsent("yes", { partyId: "ada", propertyId: "nine" })],
+    consents: (["enter", "dig"] as const).map((kind) =>
+      aConsent(kind, { kind, partyId: "ada", propertyId: "nine" }),
+    ),
     permits: [aPermit("p", { number: "SS-1" })],
     permitSteps: [aPermitStep("s", "p", { state: "issued", on: "2026-11-20" })],
     notices: [
@@ -144,6 +146,52 @@ test("earliestStart() names no day while something without a day is open", () =>
   expect(start.sentence).toBe(
     "Cannot start yet, because no side sewer permit is in force: side sewer permit SS-1 is in review; consent to dig at 9 Ropewalk Lane is not on file. Even then, not before Saturday, November 28, because the locate window opens then. The start must be by Wednesday, December 9.",
   );
+});
+
+test("earliestStart() waits for the consent of every lot that the work lies on, unless its easement is recorded", () => {
+  const because = (facts: Parameters<typeof aFile>[0]) =>
+    earliestStart(readyFile(facts), TODAY).bars.map((bar) => bar.because);
+  const yes = aConsent("yes", { partyId: "ada", propertyId: "nine" });
+  const properties = ["nine", "ten"].map((id) =>
+    aProperty(id, { address: anAddress(`${id} Ropewalk Lane`) }),
+  );
+  const roles = ["ada", "bob"].map((id, at) => aRole(id, properties[at]?.id ?? ""));
+  const land = [
+    aLand("nine", { from: 0, to: 1_000, propertyId: "nine" }),
+    aLand("ten", { from: 1_000, to: 3_000, propertyId: "ten" }),
+  ];
+  const both = {
+    properties,
+    parties: [aParty("ada"), aParty("bob")],
+    roles,
+    land,
+    crossings: [],
+    consents: [yes],
+  };
+  expect(because(both)).toContain("consent to dig at ten Ropewalk Lane is not on file");
+  const bobs = aConsent("bobs", { partyId: "bob", propertyId: "ten" });
+  expect(because({ ...both, consents: [yes, bobs] }).join()).not.toContain("Ropewalk");
+  const lined = [aScopeItem("line", { kind: "line", from: 500, to: 1_500 })];
+  expect(because({ ...both, scope: lined, consents: [] }).slice(-2)).toEqual([
+    "consent to enter nine Ropewalk Lane is not on file",
+    "consent to enter ten Ropewalk Lane is not on file",
+  ]);
+  const no = aConsent("no", {
+    kind: "enter",
+    state: "refused",
+    partyId: "ada",
+    propertyId: "nine",
+  });
+  expect(because({ consents: [yes, no] })).toEqual([
+    "consent to enter 9 Ropewalk Lane is not on file",
+  ]);
+  const recorded = aCrossing("c", {
+    propertyId: "nine",
+    from: 0,
+    to: 2_000,
+    easement: "recorded",
+  });
+  expect(because({ consents: [], crossings: [recorded] })).toEqual([]);
 });
 
 test("earliestStart() minds a hold that stops digging until it is waived", () => {
