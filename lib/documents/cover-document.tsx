@@ -48,6 +48,7 @@ const styles = StyleSheet.create({
     fontSize: 8.5,
     color: INK.soft,
   },
+  closeEntry: { paddingVertical: 0.3 },
   checks: { marginTop: 10 },
   source: { fontSize: 8, color: INK.soft, marginBottom: 2 },
   check: { width: 82, paddingRight: 8, fontSize: 8.5 },
@@ -70,10 +71,13 @@ export function CoverDocument({
   packet,
   index,
   refused,
+  close = false,
 }: {
   readonly packet: Packet;
   readonly index: readonly IndexEntry[];
   readonly refused: readonly string[];
+  /** With less air, where that saves a page. */
+  readonly close?: boolean;
 }) {
   const day = noonOf(packet.day);
   return (
@@ -109,8 +113,8 @@ export function CoverDocument({
             {line}
           </Text>
         ))}
-        <Index entries={index} />
-        <Checks packet={packet} />
+        <Index entries={index} close={close} />
+        <Checks packet={packet} close={close} />
       </Page>
     </Document>
   );
@@ -188,7 +192,13 @@ function Missing({
 }
 
 /** In two columns, whole on one page. */
-function Index({ entries }: { readonly entries: readonly IndexEntry[] }) {
+function Index({
+  entries,
+  close,
+}: {
+  readonly entries: readonly IndexEntry[];
+  readonly close: boolean;
+}) {
   const cut = Math.ceil(entries.length / 2);
   return (
     <View wrap={entries.length > MOST_WHOLE}>
@@ -203,7 +213,7 @@ function Index({ entries }: { readonly entries: readonly IndexEntry[] }) {
               <Text style={styles.entryPage}>Pages</Text>
             </View>
             {half.map((entry) => (
-              <IndexLine key={`${entry.number} ${entry.title}`} entry={entry} />
+              <IndexLine key={`${entry.number} ${entry.title}`} entry={entry} close={close} />
             ))}
           </View>
         ))}
@@ -215,9 +225,15 @@ function Index({ entries }: { readonly entries: readonly IndexEntry[] }) {
 /** A longer index may break over the page. */
 const MOST_WHOLE = 40;
 
-function IndexLine({ entry: { number, title, page, pages } }: { readonly entry: IndexEntry }) {
+function IndexLine({
+  entry: { number, title, page, pages },
+  close,
+}: {
+  readonly entry: IndexEntry;
+  readonly close: boolean;
+}) {
   return (
-    <View style={styles.entry} wrap={false}>
+    <View style={entryStyle(close)} wrap={false}>
       <Text style={styles.entryNumber}>{number}</Text>
       <Text style={styles.entryTitle}>{title}</Text>
       <Text style={styles.entryPage}>
@@ -227,13 +243,17 @@ function IndexLine({ entry: { number, title, page, pages } }: { readonly entry: 
   );
 }
 
+function entryStyle(close: boolean) {
+  return close ? { ...styles.entry, ...styles.closeEntry } : styles.entry;
+}
+
 const STATES: Record<PacketCheck["state"], string> = {
   "in-hand": "☑ included",
   missing: "☐ missing",
   "does-not-apply": "– not applicable",
 };
 
-function Checks({ packet }: { readonly packet: Packet }) {
+function Checks({ packet, close }: { readonly packet: Packet; readonly close: boolean }) {
   const [first, ...others] = packet.checks.filter(({ due }) => due === "submission");
   if (first === undefined) return null;
   // What all of them are asked for in is said once.
@@ -243,10 +263,10 @@ function Checks({ packet }: { readonly packet: Packet }) {
       <View wrap={false}>
         <Text style={styles.heading}>{`Requirements of ${packet.authorityName}`}</Text>
         {one === null || one === "" ? null : <Text style={styles.source}>{`Source: ${one}`}</Text>}
-        <Check check={first} cited={one === null} />
+        <Check check={first} cited={one === null} close={close} />
       </View>
       {others.map((check) => (
-        <Check key={check.requirementId} check={check} cited={one === null} />
+        <Check key={check.requirementId} check={check} cited={one === null} close={close} />
       ))}
     </View>
   );
@@ -255,12 +275,14 @@ function Checks({ packet }: { readonly packet: Packet }) {
 function Check({
   check,
   cited,
+  close,
 }: {
   readonly check: Packet["checks"][number];
   readonly cited: boolean;
+  readonly close: boolean;
 }) {
   return (
-    <View style={styles.entry} wrap={false}>
+    <View style={entryStyle(close)} wrap={false}>
       <Text style={{ ...styles.check, fontWeight: check.state === "missing" ? 600 : 400 }}>
         {STATES[check.state]}
       </Text>

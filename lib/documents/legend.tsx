@@ -37,11 +37,17 @@ export function Legend({
   readonly width: number;
 }) {
   const used = MATERIALS.filter((name) => drawing.pipes.some(({ material }) => material === name));
+  const sized = (name: (typeof MATERIALS)[number]) => {
+    const words = new Set(
+      drawing.pipes.flatMap((pipe) => (pipe.material === name ? [pipe.words] : [])),
+    );
+    return words.size === 1 ? [...words].join("") : EN.material[name];
+  };
   return (
     <View style={{ ...styles.legend, width }}>
       <View style={styles.keys}>
         {used.map((name) => (
-          <Key key={name} plan={swatch(name)} word={EN.material[name]} />
+          <Key key={name} plan={swatch(name)} word={sized(name)} />
         ))}
         {KEYS.map(([name, word, isUsed]) =>
           isUsed(drawing) ? <Key key={name} plan={sign(name)} word={word} /> : null,

@@ -86,13 +86,22 @@ function wrapContent(
 export function stampPage(
   page: PDFPage,
   font: PDFFont,
-  { left, right }: { left: string; right: string },
+  {
+    left,
+    right,
+    margin: asked = null,
+  }: {
+    readonly left: string;
+    readonly right: string;
+    /** From the sides of the page; null: as its own kind has it. */
+    readonly margin?: number | null;
+  },
 ): void {
   const turn = turnOf(page);
   const media = page.getMediaBox();
   const shown = turned({ width: media.width, height: media.height }, turn);
   const size = 8.5;
-  const margin = shown.width > shown.height ? 44 : 54;
+  const margin = asked ?? (shown.width > shown.height ? 44 : 54);
   const put = (text: string, x: number) => {
     const at = toPage(x, 24, media, turn);
     page.drawText(text, {

@@ -13,6 +13,7 @@ import { readyPictures } from "./pictures.ts";
 import { leaveOnlyWhatShows } from "./plain-pages.ts";
 import { printable } from "./printable.ts";
 import {
+  FLOW_MARGIN,
   FlowDocument,
   isFlowing,
   type NumberedSheet,
@@ -33,6 +34,8 @@ interface ReadyPart {
   readonly document: PDFDocument;
   /** Pages from a stored file, to be set on Letter pages. */
   readonly foreign: boolean;
+  /** How far the foot stands from the sides; null: as on any page. */
+  readonly margin: number | null;
   readonly sheets: readonly ReadySheet[];
 }
 
@@ -149,6 +152,7 @@ async function flowPart(
   return {
     document,
     foreign: false,
+    margin: FLOW_MARGIN,
     sheets: flow.map(({ sheet, number }) => ({
       number,
       title: sheet.title,
@@ -173,6 +177,7 @@ async function formParts(
   ) => ({
     document,
     foreign,
+    margin: null,
     sheets: [{ number, title, refused, first: 1, last: document.getPageCount() }],
   });
   const { uploads, forms } = at.stored;
@@ -205,7 +210,10 @@ async function ownPart(
   const part = (document: PDFDocument, foreign: boolean, refused: string | null): ReadyPart => {
     const span = { first: 1, last: document.getPageCount() };
     const { number } = at;
-    return { document, foreign, sheets: [{ number, title: sheet.title, refused, ...span }] };
+    return {
+      ...{ document, foreign, margin: null },
+      sheets: [{ number, title: sheet.title, refused, ...span }],
+    };
   };
   if (sheet.uploadId === null) return part(await renderSheet(sheet, at), false, null);
   const bytes = at.uploads.get(sheet.uploadId);
@@ -236,14 +244,26 @@ async function renderSheet(
   return await PDFDocument.load(bytes, { updateMetadata: false });
 }
 
-/** The index needs page numbers, which depend on how long the cover itself is: until it agrees. */
+/** A cover that runs over its page by a few lines is set closer. */
 async function renderCover(packet: Packet, ready: readonly ReadyPart[]): Promise<PDFDocument> {
+  const roomy = await coverWith(packet, ready, false);
+  if (roomy.getPageCount() === 1) return roomy;
+  const close = await coverWith(packet, ready, true);
+  return close.getPageCount() < roomy.getPageCount() ? close : roomy;
+}
+
+/** The index needs page numbers, which depend on how long the cover itself is: until it agrees. */
+async function coverWith(
+  packet: Packet,
+  ready: readonly ReadyPart[],
+  close: boolean,
+): Promise<PDFDocument> {
   const refused = ready.flatMap(({ sheets }) => sheets.flatMap((sheet) => sheet.refused ?? []));
   let pages = 1;
   for (;;) {
     const index = indexOf(ready, pages);
     const bytes = await renderToBuffer(
-      <CoverDocument packet={packet} index={index} refused={refused} />,
+      <CoverDocument packet={packet} index={index} refused={refused} close={close} />,
     );
     const document = await PDFDocument.load(bytes, { updateMetadata: false });
     if (document.getPageCount() <= pages) return document;
@@ -277,10 +297,11 @@ async function finishPages(
   const font = await joined.embedFont(regularFontBytes(), { subset: true });
   const pages = joined.getPages();
   const owners = [
-    ...Array.from({ length: cover }, () => ({ foreign: false, name: "Cover" })),
-    ...ready.flatMap(({ document, foreign, sheets }) =>
+    ...Array.from({ length: cover }, () => ({ foreign: false, margin: null, name: "Cover" })),
+    ...ready.flatMap(({ document, foreign, margin, sheets }) =>
       Array.from({ length: document.getPageCount() }, (_, at) => ({
         foreign,
+        margin,
         name: nameOf(sheets.filter(({ first, last }) => first <= at + 1 && at + 1 <= last)),
       })),
     ),
@@ -289,7 +310,8 @@ async function finishPages(
     const owner = owners[index];
     const left = owner?.foreign ? framedWords(page) : footer;
     const name = owner?.name ?? "";
-    stampPage(page, font, { left, right: `${name} · page ${index + 1} of ${pages.length}` });
+    const right = `${name} · page ${index + 1} of ${pages.length}`;
+    stampPage(page, font, { left, right, margin: owner?.margin ?? null });
   }
 }
 

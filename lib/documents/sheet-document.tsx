@@ -15,6 +15,9 @@ import { noonOf } from "./noon.ts";
 import type { PrintPicture } from "./pictures.ts";
 import { StripSvg } from "./strip-svg.tsx";
 
+/** Of pages that sheets share, on either side; their foot stands under it. */
+export const FLOW_MARGIN = 42;
+
 const styles = StyleSheet.create({
   page: {
     paddingTop: 48,
@@ -28,7 +31,7 @@ const styles = StyleSheet.create({
   flow: {
     paddingTop: 34,
     paddingBottom: 44,
-    paddingHorizontal: 42,
+    paddingHorizontal: FLOW_MARGIN,
     fontFamily: FAMILY as unknown as string,
     fontSize: 9,
     color: INK.ink,

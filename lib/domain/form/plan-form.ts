@@ -226,12 +226,14 @@ function overflowOf(form: AuthorityForm, input: FormInput): FormOverflow[] {
     const columns = facts.map((fact) => fact.of(input));
     const count = Math.max(...columns.map((values) => values.length));
     if (count <= last) return [];
-    const rows = Array.from({ length: count - last }, (_, at) =>
-      facts.map((fact, column) => {
+    const rows = Array.from({ length: count - last }, (_, at) => [
+      String(last + at + 1),
+      ...facts.map((fact, column) => {
         const value = columns[column]?.[last + at] ?? "";
         return value === "" ? "unknown" : (waysOfOne(fact, value, form.days)[0] ?? "");
       }),
-    );
-    return [{ title: `${group}, continued`, columns: facts.map(({ words }) => words), rows }];
+    ]);
+    const title = `${group}, continued from row ${last}`;
+    return [{ title, columns: ["Row", ...facts.map(({ words }) => words)], rows }];
   });
 }

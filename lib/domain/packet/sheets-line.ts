@@ -18,6 +18,7 @@ import { madeWords } from "../run/way-words.ts";
 import { isOfCapacity } from "../strip/capacity-band.ts";
 import { drawStrip } from "../strip/draw.ts";
 import { drawPlan } from "../strip/draw-plan.ts";
+import { sizeBands } from "../strip/pipes.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { TEST_RESULT_WORDS } from "../tiein/test-words.ts";
 import { upTheLine } from "../tiein/up-the-line.ts";
@@ -63,7 +64,7 @@ export function drawingSheet(input: PacketInput): Sheet {
       onPipe,
       joins,
       pipes,
-      bands: asked,
+      bands: [...sizeBands(pipes), ...asked],
       title,
       north: north ?? null,
     },
@@ -393,8 +394,12 @@ export function testSheet({ file, report }: PacketInput): Sheet {
     ...(levels.length === 0
       ? []
       : [heading("Evidence on undocumented tie-ins, levels 0 to 6"), ...list(levels)]),
-    paragraph(
-      "A test that saw nothing is weak evidence: slow pipes, traps and blockages hide dye.",
-    ),
+    ...(rows.length === 0
+      ? []
+      : [
+          paragraph(
+            "A test that saw nothing is weak evidence: slow pipes, traps and blockages hide dye.",
+          ),
+        ]),
   ]);
 }

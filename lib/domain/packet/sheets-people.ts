@@ -153,12 +153,14 @@ function consentRow({ file, report }: PacketInput, consent: Consent, amounts: bo
 
 /** What the work needs and is not in hand, without why. */
 function wantedRows({ file, report }: PacketInput): string[][] {
-  return consentTable(file, report).flatMap(({ propertyId, cells }) =>
+  return consentTable(file, report).flatMap(({ propertyId, signers, cells }) =>
     Object.entries(cells).flatMap(([kind, { needed, inHand }]) => {
       const property = file.properties.find(({ id }) => id === propertyId);
       if (!needed || inHand || kind === "pay" || property === undefined) return [];
       const words = CONSENT_WORDS[kind] ?? kind;
-      return [[streetOf(property.address), "–", words, "not received", "–", "–", "–"]];
+      // Everybody who has to sign, whoever of them has: who did not is the neighbors’ business.
+      const names = EN.list([...new Set(signers.map(({ name }) => name))]) || "owner unknown";
+      return [[streetOf(property.address), names, words, "not received", "–", "–", "–"]];
     }),
   );
 }

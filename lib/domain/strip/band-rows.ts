@@ -1,6 +1,7 @@
 import { isOfCapacity } from "./capacity-band.ts";
 import type { FileDrawing, StripBand, StripRun } from "./drawing.ts";
 import { type StripSize, wide } from "./measures.ts";
+import { pipeBand } from "./pipes.ts";
 import { type StripAxis, xOn } from "./places.ts";
 
 export interface BandCell {
@@ -100,14 +101,7 @@ function shownBands(drawing: FileDrawing, size: StripSize): FileDrawing["bands"]
       cells.some(({ lot }) => lot === true);
     return isCrowded(drawing) ? [] : told.filter((band, at) => at === 0 || isLots(band));
   }
-  const pipe = drawing.pipes.map(({ from, to, words }) => ({
-    from,
-    to,
-    words,
-    loud: false,
-    hatch: "none" as const,
-  }));
-  return [{ title: "Pipe", cells: pipe }, ...told];
+  return [pipeBand(drawing.pipes), ...told];
 }
 
 type Notes = { letter: string; words: string }[] | null;

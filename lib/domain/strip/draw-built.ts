@@ -7,7 +7,7 @@ import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
 import { drawStrip } from "./draw.ts";
 import { drawPlan, type PlanView } from "./draw-plan.ts";
 import type { StripBand, StripDrawing, StripMark, StripPipe } from "./drawing.ts";
-import { pipeWords } from "./pipes.ts";
+import { pipeWords, sizeBands } from "./pipes.ts";
 
 /** A stretch of what was built. */
 type BuiltStretch = BuiltPart & { readonly from: Cft; readonly to: Cft };
@@ -29,6 +29,7 @@ export function drawBuilt(
 ): StripDrawing {
   const { extent, ticks, below, onPipe, pipes, bands, north } = drawStrip(file, report, "who");
   const places = onPipe.filter(({ kind }) => KEPT.has(kind));
+  const laid = stretchesOf(parts).reduce(withPiece, pipes);
   return {
     extent,
     ticks,
@@ -36,8 +37,13 @@ export function drawBuilt(
     below: below.map((mark) => branchMark(mark, parts)),
     onPipe: [...places, ...pointMarks(parts)],
     joins: [],
-    pipes: stretchesOf(parts).reduce(withPiece, pipes),
-    bands: [builtBand(parts), depthBand(parts), ...bands.filter(({ title }) => title === SERVED)]
+    pipes: laid,
+    bands: [
+      ...sizeBands(laid),
+      builtBand(parts),
+      depthBand(parts),
+      ...bands.filter(({ title }) => title === SERVED),
+    ]
       .filter(({ cells }) => cells.length > 0)
       .map((band) => ({ ...band, cells: band.cells.map((cell) => ({ ...cell, loud: false })) })),
     title: `${file.line.name} as built: ${formatFeet(extent)} from the main connection upstream`,

@@ -101,6 +101,7 @@ export function drawPlan(
   const taken = [
     { left: frame.width - 40, right: frame.width, top: 0, bottom: 46 },
     { left: 0, right: 170, top: height - 24, bottom: height },
+    ...mainBoxes(sheet),
     ...trunkBoxes(facts, sheet),
     ...stubBoxes(facts, sheet),
   ];
@@ -146,9 +147,7 @@ function trunkPart({ bends, line }: PlanFile, { extent }: PlanFacts, sheet: Shee
   const path = pathBetween(course, 0, end).map(to);
   const main = to({ east: 0, north: 0 });
   const bearing = course[0]?.bearing ?? 0;
-  const across = [bearing - 90, bearing + 90].map((way) =>
-    to(offset({ east: 0, north: 0 }, way, 600)),
-  );
+  const across = mainAcross(course).map(to);
   const shown = bends.filter(({ station }) => station > 0 && station < end);
   return {
     shapes: [
@@ -176,6 +175,12 @@ function trunkPart({ bends, line }: PlanFile, { extent }: PlanFacts, sheet: Shee
       },
     ],
   };
+}
+
+/** How the public main is drawn: 6 ft to either side, square to the line. */
+function mainAcross(course: Course): Spot[] {
+  const bearing = course[0]?.bearing ?? 0;
+  return [bearing - 90, bearing + 90].map((way) => offset({ east: 0, north: 0 }, way, 600));
 }
 
 /** Words at the main stand on the far side of the line. */
@@ -325,6 +330,16 @@ function trunkBoxes({ extent }: PlanFacts, { course, to }: Sheet) {
   return Array.from({ length: steps + 1 }, (_, step) => {
     const [x, y] = to(spotAt(course, Math.min(end, step * 100)));
     return { left: x - 2.5, right: x + 2.5, top: y - 2.5, bottom: y + 2.5 };
+  });
+}
+
+/** Along the public main, where the line leaves it. */
+function mainBoxes({ course, to }: Sheet) {
+  const [one, other] = mainAcross(course).map(to);
+  if (one === undefined || other === undefined) return [];
+  return [0, 0.2, 0.4, 0.6, 0.8, 1].map((part) => {
+    const [x, y] = between(one, other, part);
+    return { left: x - 4, right: x + 4, top: y - 4, bottom: y + 4 };
   });
 }
 

@@ -1,4 +1,5 @@
 import type { PlanShape, ShapeKind } from "../facts/plan.ts";
+import { streetOf } from "../party/stakeholders.ts";
 import { cornersOf } from "../plan/outline.ts";
 import type { Label } from "./plan-labels.ts";
 import { between, type Drawn, middleOf, NAME, type PlanFile, type Sheet } from "./plan-sheet.ts";
@@ -15,11 +16,15 @@ const GROUND: Record<
   other: { tone: "faint", width: 0.7, dash: false },
 };
 
-export function groundPart({ planShapes }: PlanFile, { to }: Sheet): Drawn {
+export function groundPart({ planShapes, properties }: PlanFile, { to }: Sheet): Drawn {
   const drawn = planShapes.map((shape) => ({ shape, points: cornersOf(shape.outline).map(to) }));
   return {
     shapes: drawn.map(({ shape, points }) => groundShape(shape, points)),
-    labels: drawn.flatMap(({ shape, points }) => groundLabel(shape, points)),
+    labels: drawn.flatMap(({ shape, points }) =>
+      shape.kind === "building"
+        ? buildingLabels(linesOf(shape, properties), points)
+        : edgeLabel(shape, points),
+    ),
   };
 }
 
@@ -30,14 +35,25 @@ function groundShape({ kind }: PlanShape, points: readonly Point[]): Shape {
     : { kind: "line", points, width, tone, dash };
 }
 
-function groundLabel({ kind, name }: PlanShape, points: readonly Point[]): Label[] {
+/** A building’s name under the address that it belongs to, house number first: outlines are narrow. */
+function linesOf({ name, propertyId }: PlanShape, properties: PlanFile["properties"]): string[] {
+  const property = properties.find(({ id }) => id === propertyId);
+  const address = property === undefined ? "" : streetOf(property.address);
+  const [, number = "", street = address] = /^(\d\S*)\s+(.+)$/.exec(address) ?? [];
+  return [number, street, name.trim()].filter((line) => line !== "");
+}
+
+/** Over the middle, or nearer to a corner where that is taken. */
+function buildingLabels(lines: readonly string[], points: readonly Point[]): Label[] {
+  if (lines.length === 0 || points.length === 0) return [];
+  const at = middleOf(points);
+  const or = points.map((corner) => between(at, corner, 0.4));
+  return [{ text: lines.join("\n"), size: NAME, tone: "soft", at, or, toward: null }];
+}
+
+function edgeLabel({ name }: PlanShape, points: readonly Point[]): Label[] {
   const [first, second] = points;
   if (name.trim() === "" || first === undefined || second === undefined) return [];
-  const common = { text: name.trim(), size: NAME, tone: "soft" as const };
-  if (kind === "building") {
-    const middle = middleOf(points);
-    const or = points.map((corner) => between(middle, corner, 0.4));
-    return [{ ...common, at: middle, or, toward: null }];
-  }
-  return [{ ...common, at: middleOf([first, second]), toward: [0, -1] }];
+  const at = middleOf([first, second]);
+  return [{ text: name.trim(), size: NAME, tone: "soft", at, toward: [0, -1] }];
 }

@@ -4,6 +4,7 @@ import type { Point, Shape, Tone } from "./strip-shape.ts";
 /** Words that belong to a place on a drawing. */
 export interface Label {
   readonly at: Point;
+  /** Lines one below the other where it has breaks. */
   readonly text: string;
   readonly size: number;
   readonly strong?: boolean;
@@ -58,22 +59,31 @@ export function placeLabels(
 }
 
 function spotsOf({ at, text, size, strong = false, toward, or = [] }: Label): Box[] {
-  const width = textWidth(text, size, strong);
-  if (toward === null) return [at, ...or].map((spot) => around(spot, width, size));
+  const lines = text.split("\n");
+  const width = Math.max(...lines.map((line) => textWidth(line, size, strong)));
+  const height = size + (lines.length - 1) * (size + LEADING);
+  if (toward === null) return [at, ...or].map((spot) => around(spot, width, height));
   const ways = [toward, ...WAYS.filter((way) => way[0] !== toward[0] || way[1] !== toward[1])];
   return STEPS.flatMap((step) =>
     ways.map(([right, down]) =>
-      around([at[0] + right * (step + width / 2), at[1] + down * (step + size / 2)], width, size),
+      around(
+        [at[0] + right * (step + width / 2), at[1] + down * (step + height / 2)],
+        width,
+        height,
+      ),
     ),
   );
 }
 
-function around([x, y]: Point, width: number, size: number): Box {
+/** Between two lines of a label, in points. */
+const LEADING = 2;
+
+function around([x, y]: Point, width: number, height: number): Box {
   return {
     left: x - width / 2 - 1,
     right: x + width / 2 + 1,
-    top: y - size / 2 - 1,
-    bottom: y + size / 2 + 1,
+    top: y - height / 2 - 1,
+    bottom: y + height / 2 + 1,
   };
 }
 
@@ -102,17 +112,34 @@ function drawn(
   { left, right, top, bottom }: Box,
 ): { readonly under: readonly Shape[]; readonly over: readonly Shape[] } {
   const middle: Point = [(left + right) / 2, (top + bottom) / 2];
-  const words: Shape = {
-    kind: "words",
-    at: [middle[0], middle[1] + size * 0.35],
-    text,
-    size,
-    strong,
-    tone,
-    anchor: "middle",
-    upright: false,
-  };
-  const patch: Shape = {
+  const lines = text.split("\n");
+  const over = lines.flatMap((line, index): Shape[] => {
+    const down = (index - (lines.length - 1) / 2) * (size + LEADING);
+    const spot: Point = [middle[0], middle[1] + down];
+    return [
+      patch(around(spot, textWidth(line, size, strong), size)),
+      {
+        kind: "words",
+        at: [spot[0], spot[1] + size * 0.35],
+        text: line,
+        size,
+        strong,
+        tone,
+        anchor: "middle",
+        upright: false,
+      },
+    ];
+  });
+  const near: Point = [clamp(at[0], left, right), clamp(at[1], top, bottom)];
+  const off = Math.hypot(near[0] - at[0], near[1] - at[1]);
+  const leader: Shape[] =
+    off > 14 ? [{ kind: "line", points: [at, near], width: 0.4, tone: "soft", dash: false }] : [];
+  return { under: leader, over };
+}
+
+/** Paper under words. */
+function patch({ left, right, top, bottom }: Box): Shape {
+  return {
     kind: "area",
     points: [
       [left, top],
@@ -124,11 +151,6 @@ function drawn(
     tone: "paper",
     width: 0,
   };
-  const near: Point = [clamp(at[0], left, right), clamp(at[1], top, bottom)];
-  const off = Math.hypot(near[0] - at[0], near[1] - at[1]);
-  const leader: Shape[] =
-    off > 14 ? [{ kind: "line", points: [at, near], width: 0.4, tone: "soft", dash: false }] : [];
-  return { under: leader, over: [patch, words] };
 }
 
 function clamp(value: number, least: number, most: number): number {

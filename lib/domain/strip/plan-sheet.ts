@@ -18,6 +18,7 @@ export type PlanFile = Pick<
   | "fixedPoints"
   | "ties"
   | "planShapes"
+  | "properties"
   | "scope"
   | "options"
   | "changeOrders"

@@ -92,6 +92,39 @@ test("renderPacket() never says that nothing is missing above a row that is", as
   expect(await first([])).toMatch(/^\s*Nothing is missing/m);
 });
 
+test("renderPacket() sets a cover closer that would run over its page by a few lines", async () => {
+  const packet = composePacket(sampleLine());
+  const [row] = packet.checks;
+  if (row === undefined) throw new Error("no requirement");
+  const pagesWith = async (count: number) => {
+    const checks = Array.from({ length: count }, (_, at) => ({
+      ...row,
+      requirementId: String(at),
+      title: `Item ${at}`,
+      sentence: "In the packet.",
+      citation: "Handbook 3",
+      state: "in-hand" as const,
+      due: "submission" as const,
+    }));
+    const pdf = readPdf(await renderPacket({ ...packet, missing: [], checks }, new Map()));
+    return Array.from({ length: 3 }, (_, at) => at + 1).filter((page) =>
+      /Cover/.test(pdf.text(page)),
+    ).length;
+  };
+  // So many rows, with their air, take more than a page; far more take two all the same.
+  expect(await pagesWith(24)).toBe(1);
+  expect(await pagesWith(45)).toBe(2);
+});
+
+test("renderPacket() names size and material of the pipe beside its sign", async () => {
+  const packet = composePacket(sampleLine());
+  const at = packet.sheets.findIndex(({ drawing }) => drawing !== null);
+  const text = readPdf(await renderPacket(packet, new Map())).text();
+  const words = new Set(packet.sheets[at]?.drawing?.pipes.map((pipe) => pipe.words));
+  expect(words.size).toBeGreaterThan(0);
+  for (const each of words) expect(text).toContain(each);
+});
+
 test("renderPacket() says on its first page what was left out on purpose", async () => {
   const packet = composePacket(sampleLine());
   const first = readPdf(await renderPacket(packet, new Map())).text(1);

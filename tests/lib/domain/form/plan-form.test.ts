@@ -153,12 +153,47 @@ describe("rows", () => {
     const form = aForm({ fields: fields(1), mappings: mappings(1) });
     expect(planForm(form, inputOf(aLine()), []).fill.overflow).toEqual([
       {
-        title: "Owners, continued",
-        columns: ["Owner: name", "Owner: parcel number"],
+        title: "Owners, continued from row 1",
+        columns: ["Row", "Owner: name", "Owner: parcel number"],
         rows: [
-          ["Owner of 14", "000-14"],
-          ["Owner of 16", "000-16"],
+          ["2", "Owner of 14", "000-14"],
+          ["3", "Owner of 16", "000-16"],
         ],
+      },
+    ]);
+  });
+
+  test("parcels go row by row with address and legal description, the rest onto the attached sheet", () => {
+    const facts = ["property.full-address", "property.parcel", "property.legal"];
+    const named = [1, 2].flatMap((row) =>
+      facts.map((fact) => ({ name: `${fact} ${row}`, fact, row })),
+    );
+    const file = aLine();
+    const [first, ...others] = file.properties;
+    const known = { ...file, properties: [{ ...first, legalDescription: "Lot 3" }, ...others] };
+    const form = aForm({
+      fields: named.map(({ name }) => aField(name)),
+      mappings: named.map(({ name, fact, row }) => aMapping(name, fact, { row })),
+    });
+    const plan = planForm(form, inputOf(known as LineFile), []);
+    expect(plan.answers.map(({ words, state }) => words || state)).toEqual([
+      expect.stringMatching(/^12 Fennel Row, /),
+      "000-12",
+      "Lot 3",
+      expect.stringMatching(/^14 Fennel Row, /),
+      "000-14",
+      "empty",
+    ]);
+    expect(plan.fill.overflow).toEqual([
+      {
+        title: "Properties on the line, continued from row 2",
+        columns: [
+          "Row",
+          "Property: whole address",
+          "Property: parcel number",
+          "Property: legal description",
+        ],
+        rows: [["3", expect.stringMatching(/^16 Fennel Row, /), "000-16", "unknown"]],
       },
     ]);
   });

@@ -4,7 +4,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { drawPlan, planAnswer } from "#lib/domain/strip/draw-plan.ts";
 import type { Shape } from "#lib/domain/strip/strip-shape.ts";
-import { aFile, aPoint, aScopeItem, aTieIn } from "#tests/support/file.ts";
+import { aFile, aPoint, aProperty, aScopeItem, aTieIn } from "#tests/support/file.ts";
 import { aBend, aFixedPoint, aShape, aTie } from "#tests/support/plan.ts";
 
 const FRAME = { width: 704, height: 430 };
@@ -74,7 +74,11 @@ test("tie-ins, points, work, fixed points, tapes and shapes stand on it with the
       aFixedPoint("B", { name: "corner of 12", east: 8_000, north: 3_000 }),
     ],
     ties: [aTie("t", { fromDistance: 5_000, otherDistance: 5_000, side: "right" })],
-    planShapes: [aShape("h", "30,20; 60,20; 60,50; 30,50", { name: "House" })],
+    properties: [aProperty("12")],
+    planShapes: [
+      aShape("h", "30,20; 60,20; 60,50; 30,50", { name: "House", propertyId: "12" }),
+      aShape("shed", "70,20; 80,20; 80,30; 70,30", { name: "Shed" }),
+    ],
   });
   const said = wordsOf(view.shapes);
   for (const text of [
@@ -85,7 +89,10 @@ test("tie-ins, points, work, fixed points, tapes and shapes stand on it with the
     "hydrant",
     "corner of 12",
     "50.0 ft",
+    "12",
+    "Fennel Row",
     "House",
+    "Shed",
     "public main",
     "N",
     "due east",
