@@ -3,25 +3,51 @@ import type { Shape } from "#lib/domain/strip/strip-shape.ts";
 import styles from "./plan-figure.module.css";
 import { Scroll } from "./scroll.tsx";
 
-/** The line on the ground, north up: the very shapes that the packet prints. */
-export function PlanFigure({ plan }: { readonly plan: PlanView }) {
+/**
+ * The line on the ground, north up: the very shapes that the packet prints; on a phone the same drawn
+ * for its width, so that the line is in view at once.
+ */
+export function PlanFigure({
+  plan,
+  narrow,
+}: {
+  readonly plan: PlanView;
+  readonly narrow: PlanView | null;
+}) {
   return (
     <figure className={styles["figure"]}>
-      <Scroll>
-        <svg
-          className={styles["plan"]}
-          viewBox={`0 0 ${plan.width} ${Math.ceil(plan.height)}`}
-          role="img"
-          aria-label={plan.sentence}
-        >
-          {plan.shapes.map((shape, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the shapes of a plan never move
-            <PlanShapeSvg key={index} shape={shape} />
-          ))}
-        </svg>
-      </Scroll>
+      <div className={narrow === null ? undefined : styles["wide"]}>
+        <Scroll>
+          <PlanSvg plan={plan} className={styles["plan"]} />
+        </Scroll>
+      </div>
+      {narrow === null ? null : (
+        <PlanSvg plan={narrow} className={`${styles["plan"]} ${styles["narrow"]}`} />
+      )}
       <figcaption className="muted small">{PLAN_NOTE}</figcaption>
     </figure>
+  );
+}
+
+function PlanSvg({
+  plan,
+  className,
+}: {
+  readonly plan: PlanView;
+  readonly className: string | undefined;
+}) {
+  return (
+    <svg
+      className={className}
+      viewBox={`0 0 ${plan.width} ${Math.ceil(plan.height)}`}
+      role="img"
+      aria-label={plan.sentence}
+    >
+      {plan.shapes.map((shape, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the shapes of a plan never move
+        <PlanShapeSvg key={index} shape={shape} />
+      ))}
+    </svg>
   );
 }
 

@@ -1,9 +1,14 @@
 import type { LineFile } from "../facts/line-file.ts";
-import type { Capacity, Load, ReachCapacity, SlopeFinding } from "../findings/capacity.ts";
+import type {
+  Capacity,
+  Load,
+  ReachCapacity,
+  SlopeFinding,
+  StandingWater,
+} from "../findings/capacity.ts";
 import type { ReachFinding } from "../findings/reach-finding.ts";
 import type { StationedObservation, TieInFinding } from "../findings/report.ts";
 import type { Cft } from "../length/station.ts";
-import type { Stretch } from "../length/stretch.ts";
 import { standingWater, waterWithin } from "../run/standing-water.ts";
 import { sayList } from "../say/say-list.ts";
 import { propertyLabel } from "../sharing/sharers.ts";
@@ -59,7 +64,7 @@ export function capacityOn(file: CapacityFile, found: Found): Capacity {
 }
 
 /** Levels at both ends of standing water keep the dip apart from the pipe beside it. */
-function waterWanting(water: readonly Stretch[], slopes: readonly SlopeFinding[]): string[] {
+function waterWanting(water: readonly StandingWater[], slopes: readonly SlopeFinding[]): string[] {
   const wide = water.filter(({ from, to }) =>
     slopes.some(
       (slope) => slope.from <= from && to <= slope.to && to - from < slope.to - slope.from,
@@ -72,7 +77,7 @@ function waterWanting(water: readonly Stretch[], slopes: readonly SlopeFinding[]
 function ruleOf(
   { line }: CapacityFile,
   reaches: readonly ReachFinding[],
-  water: readonly Stretch[],
+  water: readonly StandingWater[],
 ): LeastSlopeRule {
   return {
     water,

@@ -1,6 +1,11 @@
 import type { PlumbingCode, SlopeName } from "../facts/plumbing-code.ts";
-import type { Load, LoadFinding, LoadVerdict, SlopeFinding } from "../findings/capacity.ts";
-import type { Stretch } from "../length/stretch.ts";
+import type {
+  Load,
+  LoadFinding,
+  LoadVerdict,
+  SlopeFinding,
+  StandingWater,
+} from "../findings/capacity.ts";
 import { ratio } from "../money/ratio.ts";
 import { capital } from "../say/capital.ts";
 import { sayList } from "../say/say-list.ts";
@@ -16,7 +21,7 @@ interface Pipe {
   /** Taken where no slope is measured. */
   readonly least: SlopeName | null;
   /** Where water stands: a table by slope says nothing of a dip. */
-  readonly water: readonly Stretch[];
+  readonly water: readonly StandingWater[];
 }
 
 interface Limits {

@@ -1,7 +1,12 @@
 import type { PlumbingCode, SlopeName } from "../facts/plumbing-code.ts";
-import type { LevelFinding, SlopeFinding, SlopeVerdict } from "../findings/capacity.ts";
+import type {
+  LevelFinding,
+  SlopeFinding,
+  SlopeVerdict,
+  StandingWater,
+} from "../findings/capacity.ts";
 import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
-import { type Stretch, sayWhere } from "../length/stretch.ts";
+import { sayWhere } from "../length/stretch.ts";
 import { ratio } from "../money/ratio.ts";
 import { waterWithin } from "../run/standing-water.ts";
 import { sayList } from "../say/say-list.ts";
@@ -16,7 +21,7 @@ export interface LeastSlopeRule {
   /** Inside diameters (inches) that lie between two stations; null among them: unknown. */
   readonly diametersBetween: (from: Cft, to: Cft) => readonly (number | null)[];
   /** Where water stood. */
-  readonly water: readonly Stretch[];
+  readonly water: readonly StandingWater[];
 }
 
 /** The slope between each two neighboring levels that say an invert, from the main upstream. */
@@ -60,7 +65,7 @@ export function slopeFinding(
   lower: SurePlace,
   upper: SurePlace,
   against: SlopeName | null,
-  water: readonly Stretch[] = [],
+  water: readonly StandingWater[] = [],
 ): SlopeFinding {
   const run = upper.station - lower.station;
   const fall = upper.invert - lower.invert;
@@ -87,9 +92,12 @@ export function slopeFinding(
 /** Verdicts on an average that must not be said of a stretch in which water stands. */
 const HIDING: ReadonlySet<SlopeVerdict> = new Set(["meets", "cannot-be-told", "nothing-to-test"]);
 
-/** `Water stands from 40.9 to 46.9 ft`. */
-export function waterWords(water: readonly Stretch[]): string {
-  return `Water stands ${sayList(water.map(sayWhere))}`;
+/** `Water stands from 40.9 to 46.9 ft, 3 in deep`. */
+export function waterWords(water: readonly StandingWater[]): string {
+  const said = water.map((each) =>
+    each.depth === null ? sayWhere(each) : `${sayWhere(each)}, ${each.depth} in deep`,
+  );
+  return `Water stands ${sayList(said)}`;
 }
 
 interface Rise {

@@ -37,6 +37,12 @@ export type SlopeVerdict =
   | "nothing-to-test";
 
 /** The slope between two neighboring levels. Slopes are feet per foot, rising upstream. */
+/** Where water stood in the pipe. */
+export interface StandingWater extends Stretch {
+  /** Inches, as told; the deepest of those told. Null where nobody said. */
+  readonly depth: number | null;
+}
+
 export interface SlopeFinding {
   readonly from: Cft;
   readonly to: Cft;
@@ -51,7 +57,7 @@ export interface SlopeFinding {
   readonly against: SlopeName | null;
   readonly verdict: SlopeVerdict;
   /** Where water stood between the two levels. */
-  readonly water: readonly Stretch[];
+  readonly water: readonly StandingWater[];
   readonly sentence: string;
 }
 
@@ -110,7 +116,7 @@ export interface ReachCapacity {
   readonly material: Material;
   readonly diameter: number | null;
   /** Where water stood, in it or between the levels that it lies between: its slope is not known. */
-  readonly water: readonly Stretch[];
+  readonly water: readonly StandingWater[];
   /** Null where no two levels have it between them. */
   readonly slope: SlopeFinding | null;
   /** Null while no code is chosen. */
@@ -138,7 +144,7 @@ export interface Capacity {
   readonly reaches: readonly ReachCapacity[];
   readonly obstructions: readonly Obstruction[];
   /** Where the camera saw water stand, or was under it. */
-  readonly water: readonly Stretch[];
+  readonly water: readonly StandingWater[];
   /** What is wanting for an answer on all of the line. */
   readonly wanting: readonly string[];
 }

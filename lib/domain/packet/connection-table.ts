@@ -31,7 +31,7 @@ const HEAD = [
   "Recorded side, looking upstream",
   "Property",
   "Status",
-  "Decided",
+  "Match",
   "Why",
 ] as const;
 
@@ -72,9 +72,15 @@ function tieInRow(file: LineFile, report: Report, finding: TieInFinding): TableC
     ...recordCells(file, entry, found),
     finding.propertyId === null ? "" : sayProperty(file, finding.propertyId),
     EN.standing[finding.standing],
-    finding.decided ? "decided" : "proposed",
+    matchWord(finding),
     finding.sentence,
   ];
+}
+
+/** Whether a named person stands behind the match; empty where there is none to decide on. */
+function matchWord({ entryId, decided }: TieInFinding): string {
+  if (entryId === null) return "";
+  return decided ? "accepted" : "proposed";
 }
 
 /** An entry that no tie-in answers to. */
@@ -89,7 +95,7 @@ function entryRow(file: LineFile, finding: EntryFinding): TableCell[] {
     ...recordCells(file, entry, finding),
     entry?.propertyId ? sayProperty(file, entry.propertyId) : "",
     EN.standing[finding.standing],
-    finding.decided ? "decided" : "proposed",
+    "",
     finding.sentence,
   ];
 }

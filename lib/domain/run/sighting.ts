@@ -87,7 +87,7 @@ export function sightingsOf(
 /**
  * A tie-in's place: as a person set it (then exact), else the mean of its sightings weighted by
  * their uncertainties, never outside of them. The best sighting's uncertainty stays: errors of one counter do not
- * average out.
+ * average out. Where sightings contradict one another it reaches all of them, since any may be right.
  */
 export function placeTieIn(tieIn: TieIn, sightings: readonly StationedObservation[]): TieInPlace {
   const stationed = sightings.flatMap(({ station, uncertainty }) =>
@@ -103,9 +103,15 @@ export function placeTieIn(tieIn: TieIn, sightings: readonly StationedObservatio
     (sum, { station }, index) => sum + (station * (weights[index] ?? 0)) / total,
     0,
   );
-  const uncertainty = Math.min(...stationed.map((each) => each.uncertainty));
-  const stations = stationed.map(({ station }) => station);
-  return { ...common, station: toTenthBetween(mean, stations), uncertainty };
+  const stations = stationed.map((each) => each.station);
+  const station = toTenthBetween(mean, stations);
+  const best = Math.min(...stationed.map((each) => each.uncertainty));
+  const uncertainty = common.spread === 0 ? best : Math.max(best, farthest(station, stations));
+  return { ...common, station, uncertainty };
+}
+
+function farthest(from: Cft, stations: readonly Cft[]): Cft {
+  return Math.max(...stations.map((each) => Math.abs(each - from)));
 }
 
 /** Two independent uncertainties together. */

@@ -42,6 +42,20 @@ test("line log prints the drafted log in feet, with what was set aside and why",
   ]);
 });
 
+test("line log names everything of a row, also what was not told", () => {
+  const { answer } = log(["-"], TALK);
+  expect(Object.keys(answer)).toEqual(
+    expect.arrayContaining(["rows", "measuredFrom", "readings", "setAside", "problems"]),
+  );
+  const named = ["kind", "fromMain", "counter", "uncertainty", "clock", "side", "fault"];
+  const more = ["material", "diameter", "fitting", "quote", "second", "hedged", "aboutRecord"];
+  for (const row of answer.rows)
+    expect(Object.keys(row)).toEqual(expect.arrayContaining([...named, ...more]));
+  const untold = log(["-"], "There's a tap at nine o'clock. Roots after that.").answer;
+  expect(untold.rows[0]).toMatchObject({ fromMain: null, counter: null, second: null });
+  expect(untold.rows[0].diameter).toBeNull();
+});
+
 test("line log takes which way the lens looks, and names what it cannot read with status 2", () => {
   const up = log(["-", "--looks", "upstream"], "0:10 Zero. 0:20 Ten feet, wye on the right.");
   expect(up.answer.rows[0]).toMatchObject({ clock: 3, side: "right" });

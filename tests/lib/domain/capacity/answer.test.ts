@@ -24,7 +24,7 @@ test("capacityAnswer() says that nothing is known while nothing is", () => {
 });
 
 test("capacityAnswer() says that a slope over standing water is an average only", () => {
-  const water = [{ from: 400, to: 700 }];
+  const water = [{ from: 400, to: 700, depth: null }];
   const slopes = [
     slopeFinding(at(0, 0), at(1_000, 100), "eighth-inch", water),
     slopeFinding(at(1_000, 100), at(2_000, 300), "eighth-inch"),

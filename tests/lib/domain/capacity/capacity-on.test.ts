@@ -315,6 +315,15 @@ describe("standing water", () => {
       }),
     );
 
+  test("the depth of standing water is told where somebody told it", () => {
+    const { slopes, water, wanting } = logged({ kind: "fault", fault: "belly", waterDepth: 3 });
+    expect(water).toEqual([{ from: 4_090, to: 4_690, depth: 3 }]);
+    expect(slopes[0]?.sentence).toContain("Water stands from 40.9 to 46.9 ft, 3 in deep: ");
+    expect(wanting).toContain(
+      "Water stands from 40.9 to 46.9 ft, 3 in deep: take a level at each end of it to find the slope beside it.",
+    );
+  });
+
   test.each([
     ["water", { kind: "water", note: "full of water" }],
     ["a belly", { kind: "fault", fault: "belly" }],
@@ -324,7 +333,7 @@ describe("standing water", () => {
       const { slopes, reaches, wanting } = logged(seen);
       expect(slopes[0]).toMatchObject({
         verdict: "average-only",
-        water: [{ from: 4_090, to: 4_690 }],
+        water: [{ from: 4_090, to: 4_690, depth: null }],
       });
       expect(slopes[0]?.sentence).toBe(
         "Between 40.0 and 92.0 ft the invert rises 2.3 ft ± 0.04 ft over 52.0 ft: 4.42% (4.35% to 4.50% within the uncertainty). That is only an average. Water stands from 40.9 to 46.9 ft: the pipe sags there or something dams it, and the slope there and beside it is not known.",

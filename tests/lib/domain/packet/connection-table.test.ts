@@ -53,7 +53,7 @@ test("each tie-in stands up the line with how far off it may be, and what that r
     "Recorded, ft from the main": 24,
     "Recorded ± ft": 1,
     Status: "on record and seen",
-    Decided: "proposed",
+    Match: "proposed",
   });
   expect(rows[1]).toMatchObject({
     "Station, ft from the main": 31.2,
@@ -63,11 +63,12 @@ test("each tie-in stands up the line with how far off it may be, and what that r
     Faces: "south",
     "Record entry": "",
     Status: "seen, not on record",
+    Match: "",
   });
   expect(rows[2]).toMatchObject({ "Read from": "station set by hand", "Station ± ft": 0 });
 });
 
-test("what is not known is empty, never a guess", () => {
+test("what is not known is empty or said to be unknown, never a guess", () => {
   expect(rowsOf()[3]).toMatchObject({
     "Station, ft from the main": "",
     "Station ± ft": "",

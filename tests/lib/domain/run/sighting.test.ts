@@ -176,6 +176,13 @@ test("placeTieIn() says by how much sightings contradict one another, and leaves
     { ...sighting, side: "right", station: 2_500, uncertainty: 100 },
   ]);
   expect(place).toMatchObject({ side: "unknown", spread: 360 });
+  // Either may be the right one: the place reaches both.
+  expect(place).toMatchObject({ station: 2_250, uncertainty: 250 });
+  const unequal = placeTieIn(aTieIn("t"), [
+    { ...sighting, station: 2_000, uncertainty: 100 },
+    { ...sighting, station: 3_000, uncertainty: 300 },
+  ]);
+  expect(unequal).toMatchObject({ station: 2_100, uncertainty: 900 });
 });
 
 test("placeTieIn() leans to the side that one sighting gives where another saw the crown", () => {

@@ -25,6 +25,7 @@ export function LongSection({ capacity }: { readonly capacity: Capacity }) {
           {shape.slopes.map(({ x, y, at }) => (
             <text key={at} x={x} y={y - 10} className={styles["slope"]}>
               {percentOf(capacity.slopes[at]?.slope ?? 0)}
+              {capacity.slopes[at]?.verdict === "average-only" ? " on average" : ""}
             </text>
           ))}
         </svg>

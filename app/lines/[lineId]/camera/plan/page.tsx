@@ -25,12 +25,15 @@ import {
   shapeColumns,
   tieColumns,
 } from "./columns.ts";
+import styles from "./plan.module.css";
 import { Trace } from "./trace.client.tsx";
 
 export const metadata: Metadata = { title: "Plan view" };
 
 /** A landscape page's room for a plan, in points: the screen shows what the packet prints. */
 const FRAME = { width: 704, height: 430 };
+/** A phone’s. */
+const NARROW = { width: 270, height: 430 };
 
 export default async function PlanPage({
   params,
@@ -55,7 +58,7 @@ export default async function PlanPage({
           </p>
         </Empty>
       ) : (
-        <PlanFigure plan={plan} />
+        <PlanFigure plan={plan} narrow={drawPlan(file, report, NARROW)} />
       )}
       <Places {...part} />
       <div className="screen-only">
@@ -70,11 +73,15 @@ function Places({ report }: LinePart) {
   const open = report.ties.filter(({ state }) => state === "short" || state === "long");
   return (
     <>
-      {open.map(({ tieId, subject, sentence }) => (
-        <NoticeBox key={tieId} kind="caution" title={`Tie of ${subject}`}>
-          <p>{sentence}</p>
-        </NoticeBox>
-      ))}
+      {open.length === 0 ? null : (
+        <div className={`stack ${styles["checks"]}`}>
+          {open.map(({ tieId, subject, sentence }) => (
+            <NoticeBox key={tieId} kind="caution" title={`Tie of ${subject}`}>
+              <p>{sentence}</p>
+            </NoticeBox>
+          ))}
+        </div>
+      )}
       {report.tieIns.length === 0 ? null : (
         <Section title="Sides by compass" foldedOnPhone={counted(report.tieIns.length, "tie-in")}>
           <Scroll>
@@ -85,7 +92,7 @@ function Places({ report }: LinePart) {
                   <tr key={tieIn.id}>
                     <th scope="row">{tieIn.label}</th>
                     <td className="num nowrap">{stationCell(station, uncertainty)}</td>
-                    <td>{sideWords(side, compass)}</td>
+                    <td className="nowrap">{sideWords(side, compass)}</td>
                     <td>{tieWords(report, tieIn.label)}</td>
                   </tr>
                 ))}

@@ -179,7 +179,7 @@ function Proposal({ proposal, ...part }: LinePart & { readonly proposal: Propose
       <div>
         <p>
           <SelectOnStrip id={proposal.entryId}>{entry.label}</SelectOnStrip>{" "}
-          <span className="nowrap">{entry.place}</span>
+          <span>{entry.place}</span>
         </p>
         <p className="muted small">{entry.record}</p>
         <p>
