@@ -19,14 +19,25 @@ const KIND =
   /^(that's|this is|it's) what (roots|trees|clay|cast|people|they) (do|does)|\b((this|that) (kind|type|sort|brand|stuff) of|these old|those old|this old|that old) [\w']+( [\w']+)? (gets?|pulls?|cracks?|breaks?|rots?|rusts?|does|do|goes|go|will|fails?)\b|\b(in|on|of|with) one of (these|those)\b|\b(they|roots|trees|it'll|they'll|people) (do|does) that\b/;
 /** What others or the speaker did at another time, with the time told. */
 const DONE_BEFORE =
-  /\b(we|i|they|he|she|guys?|plumbers?|crew|company|city|owners?|somebody|landlord|seller)( \w+)? (cut|cleared|cleaned|snaked|rodded|jetted|pulled|punched|replaced|fixed|patched|lined|dug|repaired|broke|hit|had|did)\b/;
+  /\b(we|i|they|he|she|guys?|plumbers?|crew|company|city|owners?|somebody|landlord|seller)( \w+)? (cut|cleared|cleaned|snaked|rodded|jetted|pulled|punched|replaced|fixed|patched|lined|dug|repaired|broke|hit|had|did|saw|found|put)\b|\bthere (was|were)\b/;
 const BEFORE =
-  /\b(last (week|month|year|spring|summer|fall|winter|time|job|guy)|(a|two|three|few|couple) (years?|months?|weeks?) (ago|back)|yesterday|years ago|in (january|february|march|april|may|june|july|august|september|october|november|december)|back in|the last (guy|crew|company|one)|another job|next door)\b/;
+  /\b(last (week|month|year|spring|summer|fall|winter|time|job|guy|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(a|two|three|few|couple) (years?|months?|weeks?) (ago|back)|yesterday|years ago|in (january|february|march|april|may|june|july|august|september|october|november|december)|back in|the last (guy|crew|company|one)|another job|next door)\b/;
+/** `my uncle had a belly like that`, `we did one on Birch`, `that was the other job`: seen in another pipe. */
+const KIN =
+  "(?:brother|sister|mother|mom|father|dad|uncle|aunt|cousin|neighbor|boss|buddy|friend|wife|husband|grandma|grandpa|roommate|mother in law|brother in law|sister in law|father in law|son|daughter|tio|tío|tía|tia|primo|prima|compadre|suegra|suegro|hermano)";
+const ELSEWHERE = new RegExp(
+  [
+    String.raw`\b(?:my|his|her|their|our)(?: own)? ${KIN}(?:'s)?(?: (?:has|had|have|got|also|once|always)){1,2}\b`,
+    String.raw`\b(?:the|that|this|an|my|our|one) ?other (?:job|guy|guys|fella|fellow|customer|street|town|property)\b|\b(?:different|another|last|next|previous|yesterday) job\b`,
+    String.raw`\b(?:had|did|saw|found|dug|remember|reminds? me of|reminded me of|like)(?: (?:a|one|another|this|that|the)){0,2}(?: (?:one|job|line|house|lateral)){0,2} (?:(?:over|down|out|up) )?(?:on|in|at|over on) (?!the |this |that |it|my |our |your |both |top|left|right|here|there|about|a |an |each |one |two |\d)[\w']+`,
+    String.raw`\b(?:house|one|job|place|line) (?:i|we|they) (?:did|had|saw|ran|lined|dug)\b`,
+  ].join("|"),
+);
 /** `lady in forty-two had hers lined`. */
 const THEIRS = /\b(had|got|needs|needed|have|has|replaced|lined|did) (his|hers|theirs)\b/;
 /** From here on what was told is told once more. */
 const RECAP =
-  /\b(to sum (it )?up|sum it up|in summary|summary|summing up|recap|to recap|all told|that makes|altogether|so overall|in closing|to wrap (it )?up|wrapping up)\b/;
+  /\b(to sum (it )?up|sum it up|in summary|summary|summing up|recap|to recap|all told|that makes|altogether|so overall|in closing|to wrap (it )?up|wrapping up|(read|go over|going over|run through|run over|say) (me|it|that|them|this|these|those|everything)( all)?( back| over| again| through| one more time)+|read back|one more time for|to review|in review|(today|here) we (found|saw|have found))\b/;
 
 /** Clauses of sentences that make no rows: what is so in general, and what sums up. */
 export function asideClauses(talk: Talk): Set<number> {
@@ -34,10 +45,33 @@ export function asideClauses(talk: Talk): Set<number> {
   let recap = false;
   for (const part of partsOf(talk.speech.words)) {
     const text = part.map((word) => word.text).join(" ");
+    if (isElsewhere(talk, part, text)) for (const clause of breathOf(talk, part)) aside.add(clause);
     recap = recap || (RECAP.test(text) && isLate(talk, part[0]?.sentence ?? 0));
     if (recap || isAside(talk, part, text)) for (const { clause } of part) aside.add(clause);
   }
   return aside;
+}
+
+function isElsewhere(talk: Talk, part: readonly Word[], text: string): boolean {
+  return ELSEWHERE.test(text) && !isReadIn(talk, part[0]?.breath ?? -1);
+}
+
+/** A footage was told in that breath. */
+function isReadIn(talk: Talk, breath: number): boolean {
+  return talk.said.some(
+    (mark) =>
+      mark.what === "distance" &&
+      mark.distance.kind === "at" &&
+      talk.speech.words[mark.from]?.breath === breath,
+  );
+}
+
+/** Where nothing is read off, all of one breath speaks of the same pipe. */
+function breathOf(talk: Talk, part: readonly Word[]): Set<number> {
+  const breath = part[0]?.breath;
+  return new Set(
+    talk.speech.words.filter((word) => word.breath === breath).map(({ clause }) => clause),
+  );
 }
 
 /** `that’s two taps so far`: counted, not seen once more. */
@@ -46,25 +80,37 @@ const COUNTED =
 
 function isAside(talk: Talk, part: readonly Word[], text: string): boolean {
   if (COUNTED.test(text)) return true;
-  if (DEALS.test(text) || THEIRS.test(text)) return true;
+  if (DEALS.test(text) || THEIRS.test(text) || ELSEWHERE.test(text)) return true;
   if (DONE_BEFORE.test(text) && BEFORE.test(text) && !POINTING.test(text)) return true;
   const clauses = new Set(part.map(({ clause }) => clause));
   const marks = [...clauses].flatMap((clause) => inClause(talk, clause));
   if (MADE.test(text) && marks.some((mark) => mark.what === "other" && mark.why === "a year"))
     return true;
+  if (isQuestion(talk, part, text)) return true;
   if (marks.some((mark) => mark.what === "distance" && mark.distance.kind === "at")) return false;
-  if (isQuestion(part, text)) return true;
   return HABIT.test(text) || KIND.test(text) || (GENERAL.test(text) && !POINTING.test(text));
 }
 
-/** `Did you see any roots?`: whoever points at something does not ask whether it is there. */
-function isQuestion(part: readonly Word[], text: string): boolean {
-  return (
-    part[0]?.asks === true &&
-    /^(and |so |but )?(did|do|does|have|has|is there|are there|any|was there|what|why|could|would) /.test(
-      text,
-    )
-  );
+/** Asks whether something is there, or what it is: `Did you see any roots?`, `Is that a crack?`. */
+const ASKS =
+  /^(?:(?:and|so|but|okay|now|wait|oh|hey|well|then) )*(?:did|do|does|have|has|any|was there|what|why|how|who|whose|could|would|should|(?:is|are|was|were) (?:that|this|it|there|those|these|you|we|he|she))\b/;
+const OF_THIS = /^(?:[a-z]+ )?(?:is|are|was|were) (?:that|this|it|those|these)\b/;
+/** What answers that it is so. */
+const YES =
+  /^(?:(?:oh|uh|well|and) )*(?:yes|yeah|yep|yup|yessir|sure|correct|right|uh huh|mm hm|mhm|exactly|it is|that is|that's it|it's)\b/;
+
+/** Asked and answered in one go: `what are we in that's cast iron`. */
+const ANSWERED = /\b(?:that's|it's|yeah|yes|yep|there's|here's|no)\b/;
+
+/** Nothing is seen by asking; a yes behind it says that it is. */
+function isQuestion(talk: Talk, part: readonly Word[], text: string): boolean {
+  if (part[0]?.asks !== true || !ASKS.test(text)) return false;
+  if (ANSWERED.test(text) || POINTING.test(text)) return false;
+  // `Thirty. Is that a crack?`: whoever reads off and asks has something before the lens.
+  if (OF_THIS.test(text) && isReadIn(talk, part[0].breath)) return false;
+  const next = (part.at(-1)?.sentence ?? 0) + 1;
+  const answer = talk.speech.words.filter(({ sentence }) => sentence === next);
+  return !YES.test(answer.map((word) => word.text).join(" "));
 }
 
 /** Nobody says so many words in a sentence; it is talk without points. */

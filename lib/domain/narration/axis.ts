@@ -41,6 +41,7 @@ export function axisOf(
 function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | null {
   if (run.looks === "upstream") return null;
   if (endsAtMain(talk, sense)) return "access";
+  if (isToldFromWayIn(talk)) return "access";
   const zero = placeOfZero(talk);
   if (zero === "main") return "main";
   if (run.mainCounter !== null && run.mainCounter > 0) return "access";
@@ -84,6 +85,18 @@ const ALL_FROM_MAIN = new RegExp(
 const RESET_AT_MAIN = new RegExp(
   String.raw`\b(to|at|in|into|hit|reached) ${PUBLIC}( [\w']+){0,6} (reset|zero|zeroed|zeroing)\b|\b(reset|zero|zeroed)( [\w']+){0,6} (at|in|on|got to|reached|hit|to|of) ${PUBLIC}\b`,
 );
+
+/** `I had it zeroed at the cleanout, so all of these are from the cleanout`. */
+const FROM_WAY_IN =
+  /\b(zero|zeroed|zeroing|reset)( [\w']+){0,3} (at|on|from|in) (the|our|my|her|his|their)( [\w']+)? (cleanout|clean out|house|cap|access|stack|riser|trap)\b|\b(everything|all of (it|these|them|this|those)|footages?|distances?|numbers?|measurements?|readings?)( [\w']+){0,5} from (the|our|my)( [\w']+)? (cleanout|clean out|house|cap|access|stack|riser|trap)\b/;
+
+/** Nothing was told from the main, and somebody says where the footage was set. */
+function isToldFromWayIn(talk: Talk): boolean {
+  const told = [...talk.sentences.keys()].map((sentence) => sentenceAt(talk, sentence));
+  const main = (words: string) => ALL_FROM_MAIN.test(words) || RESET_AT_MAIN.test(words);
+  const wayIn = told.filter((words) => FROM_WAY_IN.test(words) && !ALL_FROM_MAIN.test(words));
+  return wayIn.length > 0 && told.every((words) => wayIn.includes(words) || !main(words));
+}
 
 /** Somebody says so of all footage; of one distance it says nothing about the others. */
 function isToldFromMain(talk: Talk): boolean {

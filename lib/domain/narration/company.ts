@@ -40,10 +40,20 @@ function asideOf(mark: Of<"distance">): Said {
  */
 function isAlike(talk: Talk, mark: Said, before: Said | undefined): boolean {
   if (before?.what !== "other" || before.sentence !== mark.sentence) return false;
-  if (before.to === mark.from) return /^(a reference|a date|nothing)/.test(before.why);
+  if (before.to === mark.from) {
+    const row =
+      mark.what === "distance" && Math.abs(mark.distance.from - before.value * 100) <= ROW;
+    return (
+      /^(a reference|a date|a count|nothing)/.test(before.why) ||
+      (row && /^a house/.test(before.why))
+    );
+  }
   const between = wordsOf(talk, before.to, mark.from);
   return /^(a house|nothing)/.test(before.why) && INSTEAD.test(between);
 }
+
+/** `houses 16, 18, 20`: neighbors’ numbers lie as near as this, in hundredths. */
+const ROW = 1_200;
 
 const INSTEAD = /^([\w']+ ){0,2}(but|not|and) (it's|that's|it is)$|^(and|or|not)$/;
 
@@ -246,7 +256,10 @@ const PEOPLE =
 
 /** `we’re in the cleanout at twelve`; one that is passed is read off to the tenth. */
 function isAtHouse({ distance }: Of<"distance">, lead: string): boolean {
-  return distance.from % 100 === 0 && /\bcleanout( is)? at$/.test(lead);
+  return (
+    distance.from % 100 === 0 &&
+    /\b(in|into|at|from|through|by|inside) (the |our |a |my )?([\w']+ )?cleanout at$/.test(lead)
+  );
 }
 
 /** `the trench’d be twelve feet`, `that maple’s twelve feet`: how far something else is. */
@@ -259,7 +272,7 @@ function isOfAnother(lead: string, strange: (at: number) => boolean, mark: Said)
 }
 
 const PLACES =
-  /\b(at|around|near|past|mark|call it|say|by|until|till|to|from|through|reached|hit|hitting|passed|passing|approaching|up on|down to|closing in on)( (about|around|like|maybe|roughly|right|just|exactly|uh|um|the))*$/;
+  /\b(at|around|near|between|past|mark|call it|say|by|until|till|to|from|through|reached|hit|hitting|passed|passing|approaching|up on|down to|closing in on)( (about|around|like|maybe|roughly|right|just|exactly|uh|um|the))*$/;
 
 /** Small words of any sentence, and what cameras do; nothing that names a person, a place or a thing. */
 const PLAIN = new Set(
@@ -268,6 +281,7 @@ const PLAIN = new Set(
    is are was were be been being am isn't has have had do does did got get gets getting will would 'll that's that'll that'd it'll what's what
    and or but so then than as because cause since though if when where which once again too also still yet just only now not even
    at in on of to from for by with about around near past over under up down out off into onto through between behind before after until till along across toward towards beside below above inside back
+   hey whoa boom man guys folks dude sir ma'am buddy yessir huh ha hmm wow gotcha
    okay ok alright right well uh um oh yeah yep yes so see look looks looking like maybe probably roughly exactly approximately almost nearly pretty little bit touch hair shy dead say called make mark note log write put puts read reads reading give gives take takes hit hits hitting reach reached pass passed passing
    go goes going gone gonna went come comes coming came keep keeps keeping move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
    counter footage feet foot ft tenth tenths camera number counting distance spot place point

@@ -19,19 +19,21 @@ export function withoutCorrected(talk: Talk): Talk {
   const changes: Changes = { struck: deniedByAnswer(talk), instead: new Map() };
   for (const mark of talk.said) {
     if (changes.struck.has(mark.at)) continue;
-    if (isQuotedBack(talk, mark)) {
-      replaceQuoted(talk, mark, changes);
-      continue;
-    }
-    if (isTurn(mark, "scratch")) strikeLast(talk, mark, changes);
-    else if (isTurn(mark, "correction") || isNoAsCorrection(talk, mark))
-      replaceLast(talk, mark, changes);
-    else if (isTurn(mark, "negation")) strikeDenied(talk, mark, changes.struck);
+    putRight(talk, mark, changes);
   }
   for (const mark of talk.said) if (isSettled(talk, mark)) changes.struck.add(mark.at);
   const left = talk.said.filter((mark) => !changes.struck.has(mark.at));
   const said = left.map((mark, at) => ({ ...corrected(mark, changes), at }));
   return talkWith(talk.speech, said);
+}
+
+function putRight(talk: Talk, mark: Said, changes: Changes): void {
+  if (isQuotedBack(talk, mark)) replaceQuoted(talk, mark, changes);
+  else if (isAlone(talk, mark)) strikeRead(talk, mark, changes.struck);
+  else if (isTurn(mark, "scratch")) strikeLast(talk, mark, changes);
+  else if (isTurn(mark, "correction") || isNoAsCorrection(talk, mark))
+    replaceLast(talk, mark, changes);
+  else if (isTurn(mark, "negation")) strikeDenied(talk, mark, changes.struck);
 }
 
 /** `Did I say twenty-six?`, `scratch the thirty-five`, `I know I said left`: one’s own word once more, to put it right. */
@@ -92,15 +94,52 @@ function corrected(mark: Said, { instead }: Changes): Said {
   return { ...next, from, to, clause, sentence, time, until: next.until };
 }
 
+/** `At thirty-four. No. Let me think.`: a no by itself, where nobody asked. */
+function isAlone(talk: Talk, mark: Said): boolean {
+  if (!isTurn(mark, "negation") || wordsOf(talk, mark.from, mark.to) !== "no") return false;
+  const { words } = talk.speech;
+  const own = words.filter(({ sentence }) => sentence === mark.sentence);
+  const before = words.findLast(({ sentence }) => sentence === mark.sentence - 1);
+  return (
+    own.length === 1 &&
+    before !== undefined &&
+    !before.asks &&
+    before.breath === own[0]?.breath &&
+    before.who === own[0].who
+  );
+}
+
+/** The footage of the sentence before is taken back; what was seen there was seen. */
+function strikeRead(talk: Talk, mark: Said, struck: Set<number>): void {
+  const old = inSentence(talk, mark.sentence - 1).findLast(({ what }) => what === "distance");
+  if (old) struck.add(old.at);
+}
+
 /** `no` before a measure of a kind just given: `left, no, right`; not `no roots`. */
 function isNoAsCorrection(talk: Talk, mark: Said): boolean {
   if (!isTurn(mark, "negation") || wordsOf(talk, mark.from, mark.to) !== "no") return false;
-  const next = talk.said[mark.at + 1];
+  const next = talk.said.slice(mark.at + 1).find(({ what }) => what !== "turn");
   const apart = next !== undefined && next.clause !== mark.clause && next.from - mark.to <= 4;
-  if (!next || next.what === "turn" || next.what === "other") return false;
-  if (next.what === "thing" && !apart) return false;
+  if (!next || next.what === "other") return false;
+  if (isLookedAgain(talk, mark, next)) return true;
+  if (talk.said[mark.at + 1] !== next || (next.what === "thing" && !apart)) return false;
   const close = next.from === mark.to || apart;
   return close && lastLike(talk, mark, { next, struck: new Set() }) !== null;
+}
+
+/** So many words go by while somebody looks again: `fifteen feet, no, let me look at my glove, fourteen and a half`. */
+const LOOKS = 12;
+/** As near as this, hundredths of a foot, the second is the first put right. */
+const PUT_RIGHT = 200;
+
+function isLookedAgain(talk: Talk, mark: Said, next: Said): boolean {
+  const old = talk.said[mark.at - 1];
+  if (!old || old.what !== next.what || mark.from - old.to > 1 || next.from - mark.to > LOOKS)
+    return false;
+  if (mark.sentence - old.sentence > 1 || next.sentence !== mark.sentence) return false;
+  if (old.what === "distance" && next.what === "distance")
+    return Math.abs(old.distance.from - next.distance.from) <= PUT_RIGHT;
+  return old.what === "clock" && next.what === "clock" && old.clock !== next.clock;
 }
 
 function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void {
@@ -109,7 +148,7 @@ function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void
   if (weak && DANGLING.test(wordsOf(talk, mark.from - 1, mark.from))) return;
   const after = talk.said
     .slice(mark.at + 1, mark.at + 6)
-    .filter((next) => next.from - mark.to <= 8 && next.sentence - mark.sentence <= 1)
+    .filter((next) => next.from - mark.to <= LOOKS && next.sentence - mark.sentence <= 1)
     .filter((next) => isPrompt(mark, next));
   const measures = after.slice(0, replacementEnd(after)).filter(({ what }) => what !== "turn");
   for (const [index, next] of measures.entries()) {

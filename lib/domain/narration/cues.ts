@@ -55,14 +55,36 @@ export function cuesOf(
       cues.push(cue);
     }
   }
-  return { cues, problems };
+  return { cues: withoutRolled(cues), problems };
+}
+
+/**
+ * Captions that roll keep showing the line before below or above the new one: only what is new was
+ * said then. A line once more is a repeat only where most captions begin with the line before.
+ */
+function withoutRolled(cues: readonly Cue[]): Cue[] {
+  const rolls = cues.filter((cue, at) => at > 0 && startsWithLast(cue, cues[at - 1]));
+  if (rolls.length * 2 < cues.length || cues.length < ROLLING) return [...cues];
+  return cues.flatMap((cue, at) => {
+    if (at === 0 || !startsWithLast(cue, cues[at - 1])) return [cue];
+    const text = cue.text.split("\n").slice(1).join("\n").trim();
+    return text === "" ? [] : [{ ...cue, text }];
+  });
+}
+
+/** Fewer captions show no habit. */
+const ROLLING = 4;
+
+function startsWithLast(cue: Cue, before: Cue | undefined): boolean {
+  const last = before?.text.split("\n").at(-1)?.trim();
+  return last !== undefined && cue.text.split("\n")[0]?.trim() === last;
 }
 
 function blocksOf(lines: readonly string[]): Block[] {
   const blocks: { line: number; lines: string[] }[] = [];
   let open = false;
   for (const [index, line] of lines.entries()) {
-    if (line.trim() === "") open = false;
+    if (line.trim() === "" && !(line !== "" && isTiming(lines[index - 1] ?? ""))) open = false;
     else if (open) blocks.at(-1)?.lines.push(line);
     else {
       blocks.push({ line: index + 1, lines: [line] });

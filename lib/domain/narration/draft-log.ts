@@ -38,6 +38,7 @@ import { speechOf } from "./speech.ts";
 import { withEnds } from "./stretch.ts";
 import { middleOf } from "./track.ts";
 import { parseTranscript } from "./transcript.ts";
+import { withoutDepthCalls } from "./voices.ts";
 
 /**
  * Drafts the observation log of a run from what its technician said: a row for every thing seen,
@@ -48,7 +49,9 @@ import { parseTranscript } from "./transcript.ts";
 export function draftLog(text: string, run: NarrationRun): DraftLog {
   const transcript = parseTranscript(text);
   const speech = speechOf(transcript.cues, transcript.format);
-  const talk = withoutCorrected(withoutStrangers(talkOf(speech, marksIn(speech.words))));
+  const talk = withoutCorrected(
+    withoutStrangers(withoutDepthCalls(talkOf(speech, marksIn(speech.words)))),
+  );
   const sense = senseOf(talk);
   const said = mainSaid(groundOf(talk, sense, axisOf(talk, sense, { run, mainSaid: null })));
   const axis = axisOf(talk, sense, { run, mainSaid: said });

@@ -33,7 +33,7 @@ const LOOSE = `(?:(?:wide )?open(?:ed)?(?: up)?|gap(?:ed|ing|ped|ping)|apart|uns
 const SOCKET = "(?:\\w+ )?(?:bell|hub|coupling|socket|fitting|sleeve|joint|fernco|collar)";
 
 const WATER_IN =
-  "(?: right| straight| its way)? (?:through|in through|thru|in at|in around|in from|in)";
+  "(?: right| straight| its way)?(?: in (?:right )?(?:here|there))? (?:from|through|in through|thru|in at|in around|in from|in)";
 
 /** Faults that people tell by a subject and what they say of it. */
 export const FAULTS_TOLD: readonly Construction[] = [
@@ -150,6 +150,6 @@ export const FAULTS_TOLD: readonly Construction[] = [
   // `it sticks into the pipe`, `poking out into our line`
   tells(
     "protruding-tie-in",
-    String.raw`\b${anyFormOf("stick poke jut project protrude intrude hang extend stab")}${ANY}{0,3}? (?:into|in to|out in|through)(?: ${OURS})\b|\b(?:it|that|tap|one|pipe|lateral|connection)(?: \w+)? (?:sticks|pokes|hangs|juts|protrudes|intrudes) (?:in|out|down)\b`,
+    String.raw`\b${anyFormOf("stick poke jut project protrude intrude hang extend stab")}${ANY}{0,3}? (?:into|in to|out in|through)(?: ${OURS})\b|\b(?:it|that|tap|one|pipe|lateral|connection)(?: \w+)? (?:sticks|pokes|hangs|juts|protrudes|intrudes) (?:in|out|down)\b|\b(?:sticks|pokes|juts) (?:down |out |way |up )?in(?:to)? (?:there|here)\b`,
   ),
 ];

@@ -1,5 +1,6 @@
 import { type Ground, isPlacing, placings } from "./ground.ts";
 import {
+  clauseWords,
   inClause,
   inSentence,
   isTurn,
@@ -19,14 +20,24 @@ const STILL = 3_000;
 /** The reading that belongs to a mark, if one was spoken for it. */
 export function distanceFor(ground: Ground, mark: Said): Of<"distance"> | null {
   const { talk } = ground;
+  if (SAME_PLACE.test(clauseWords(talk, mark.clause))) {
+    const last = talk.said.findLast((old) => old.at < mark.at && isPlacing(ground, old));
+    if (last && isPlacing(ground, last)) return last;
+  }
   const own = pick(ground, placings(ground, inClause(talk, mark.clause)), mark);
   if (own && !isOfNext(ground, mark, own)) return own;
   const known = knownPlace(ground, mark);
   if (known) return distanceFor(ground, known);
+  const marks = placings(ground, inSentence(talk, mark.sentence));
+  const next = marks[marks.indexOf(mark) + 1];
+  // `roots again at, what was it, twenty-five`
+  if (next !== undefined && isPlacing(ground, next) && isOnward(ground, mark)) return next;
   if (isOnward(ground, mark)) return nextBare(ground, mark);
-  const sentence = pick(ground, placings(ground, inSentence(talk, mark.sentence)), mark);
+  const sentence = pick(ground, marks, mark);
   return sentence ?? acrossSentences(ground, mark);
 }
+
+const SAME_PLACE = /\bsame (place|spot|footage|distance|location)\b/;
 
 /** `a tap and a crack at forty-six`, behind another reading: the reading is that of the crack. */
 function isOfNext(ground: Ground, mark: Said, own: Of<"distance">): boolean {

@@ -74,7 +74,28 @@ export function isPlacing(ground: Ground, mark: Said): mark is Of<"distance"> {
     mark.what === "distance" &&
     mark.distance.kind === "at" &&
     !ground.sense.unreal.has(mark.at) &&
-    !ground.track.outliers.has(mark.at)
+    (!ground.track.outliers.has(mark.at) || isToldApart(ground, mark))
+  );
+}
+
+/** What weighs less may be no distance at all. */
+const PLAINLY_READ = 2;
+
+/**
+ * Whoever writes from memory goes back and forth: without times a footage read off with its find,
+ * `we hit the main at eighty-two`, is that of the find, though it lies on no camera’s way.
+ */
+function isToldApart({ talk, sense }: Ground, mark: Of<"distance">): boolean {
+  if (mark.time !== null || mark.distance.weight < PLAINLY_READ) return false;
+  const found = talk.said.findLast(
+    (other) => other.at < mark.at && /^(thing|distance)$/.test(other.what),
+  );
+  return (
+    found?.what === "thing" &&
+    found.sentence === mark.sentence &&
+    mark.clause - found.clause <= 1 &&
+    !sense.unreal.has(found.at) &&
+    !sense.pointers.has(found.at)
   );
 }
 

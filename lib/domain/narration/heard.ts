@@ -14,8 +14,10 @@ import {
   type Of,
   quoteOf,
   type Said,
+  sentenceWords,
   wordsOf,
 } from "./said.ts";
+import { isAnother } from "./sense.ts";
 
 /** One thing heard at one place, before repeated mentions are put together. */
 export interface Heard {
@@ -207,14 +209,17 @@ export function isStretchEnd(ground: Ground, mark: Said): boolean {
 function isFarMain(ground: Ground, mark: Of<"thing">): boolean {
   const whole = clauseWords(ground.talk, mark.clause);
   if (/\b(launch|start|begin|push|set)(ing|ed)?\b.* from\b/.test(whole)) return false;
+  if (/\bbetween\b.* and (the )?\w*\s?(main|sewer|tap)\b/.test(whole)) return true;
   const lead = wordsOf(ground.talk, mark.from - 3, mark.from);
-  return /\b(from|off|to|toward|towards|down to|for)( the| our)?$/.test(lead);
+  return /\b(from|off|to|toward|towards|down to|for|(shy|short|ahead|this side) of)( the| our)?$/.test(
+    lead,
+  );
 }
 
 function heardThing(ground: Ground, mark: Of<"thing">): Heard[] {
   const about = aboutOf(ground.talk, ground.sense, mark);
   const sides = sidesOf(ground, mark);
-  const another = inClause(ground.talk, mark.clause).some((other) => isTurn(other, "another"));
+  const another = isAnother(ground.talk, mark);
   return placesOf(ground, mark).flatMap((place) =>
     (sides.length > 1 ? sides : [about.clock]).map(
       (clock): Heard => ({
@@ -249,7 +254,7 @@ function heardThing(ground: Ground, mark: Of<"thing">): Heard[] {
 
 function isGoingOn({ talk }: Ground, mark: Said): boolean {
   return (
-    /\b(still|more of the same|same)( in| some| all| got| have| see| seeing| the| these| those| this)*$/.test(
+    /\b(still|more of the same|same|continues?|continuing|keeps? going|goes on)( in| some| all| got| have| see| seeing| the| these| those| this)*$/.test(
       wordsOf(talk, mark.from - 4, mark.from),
     ) ||
     /^(continues?|continuing|keeps? going|goes on|go on|carry on)\b/.test(
@@ -351,7 +356,9 @@ function recordRemarks(ground: Ground): Heard[] {
   }
   return [...bySentence.values()].flatMap((mark): Heard[] => {
     const marks = inSentence(talk, mark.sentence);
-    const says = marks.some((other) => /^(distance|thing|material)$/.test(other.what));
+    const says =
+      marks.some((other) => /^(distance|thing|material)$/.test(other.what)) &&
+      CLAIMS.test(sentenceWords(talk, mark.sentence));
     const last = marks.at(-1)?.clause ?? mark.clause;
     const clauses = spanOf([mark.clause, last]);
     const aboutRecord = quoteOf(talk, ...clauses);
@@ -361,6 +368,10 @@ function recordRemarks(ground: Ground): Heard[] {
       : [];
   });
 }
+
+/** What a record does, or does not. */
+const CLAIMS =
+  /\b(shows?|has|have|had|says?|said|puts?|calls?|lists?|marks?|drew|got|not|no|nothing|never|isn't|doesn't|don't|didn't|wasn't|missing|per|according|supposed)\b/;
 
 /** Past a record's place by more than this, hundredths of a foot, the camera is not about there. */
 const ABOUT = 300;

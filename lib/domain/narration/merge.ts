@@ -47,9 +47,14 @@ function isNamedAgain(row: Heard, next: Heard): boolean {
   const loose = next.place.reading !== "read";
   const close = next.mark.sentence - row.mark.sentence <= 1 || isSoon(row, next);
   if (next.again) return loose || (close && row.place.reading !== "read");
-  if (!loose) return close && row.place.counter === null;
+  if (!loose) return close && (row.place.counter === null || isNamedFirst(row, next));
   if (next.mark.sentence === row.mark.sentence) return true;
   return close && isLong(row) && isSoon(row, next, AT_ONCE);
+}
+
+/** `Roots. There were roots at eighteen`: named, and then read off at once; in text without times nothing else places it. */
+function isNamedFirst(row: Heard, next: Heard): boolean {
+  return row.place.reading !== "read" && row.mark.time === null && next.mark.at - row.mark.at <= 3;
 }
 
 function clash(a: number | null, b: number | null): boolean {

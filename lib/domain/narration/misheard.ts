@@ -9,7 +9,7 @@ interface Misheard {
 }
 
 const ARTICLE =
-  /\b(a|an|the|another|this|that|your|first|second|third|double|inch|factory|capped)$/;
+  /\b(a|an|the|another|this|that|your|first|second|third|double|inch|factory|capped|somebody|neighbor|guy)$/;
 const SIDE =
   /^(on the|on your|coming|comes|at|here|to the|connection|branch|fitting|right|left|off)\b/;
 const NUMBER =
@@ -17,7 +17,11 @@ const NUMBER =
 
 const MISHEARD: readonly Misheard[] = [
   { heard: /^why$/, means: "wye", behind: ARTICLE },
-  { heard: /^why$/, means: "wye", before: /^(on the|connection|branch|fitting|coming in)\b/ },
+  {
+    heard: /^why$/,
+    means: "wye",
+    before: /^(on the|connection|branch|fitting|coming in|comes in)\b/,
+  },
   { heard: /^(tab|tabs)$/, means: "tap", behind: ARTICLE },
   { heard: /^(tab|tabs)$/, means: "tap", before: SIDE },
   { heard: /^(routes|rutes)$/, means: "roots" },

@@ -12,11 +12,21 @@ import {
 export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.weak && !isPlain(talk, mark)) return true;
   if (isOtherWord(talk, mark) || isOfTieIn(talk, mark)) return true;
+  // `at the lip`, `see the ledge through it`: where, and what lies behind a hole.
+  if (isLip(talk, mark)) return true;
   if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
     return true;
   const or = /^or\b/.test(clauseWords(talk, mark.clause));
   const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
   return or && !measured && mark.clause > 0;
+}
+
+function isLip(talk: Talk, mark: Of<"thing">): boolean {
+  if (!/^(lip|ledge|edge|shelf)$/.test(wordsOf(talk, mark.from, mark.to))) return false;
+  return (
+    /\b(at|on|off|over|from) the$/.test(wordsOf(talk, mark.from - 2, mark.from)) ||
+    /^through (it|there|that|the hole)\b/.test(wordsOf(talk, mark.to, mark.to + 3))
+  );
 }
 
 /** Told of something else that is named already. */
@@ -34,13 +44,14 @@ function isOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
     isHoleOfTap(talk, mark) ||
     isAngleOfTieIn(talk, mark) ||
     isFlowOfTieIn(talk, mark) ||
+    isUseOfTieIn(talk, mark) ||
     isPartOfMain(talk, mark)
   );
 }
 
 /** `a lip that catches paper`: what it would do, nothing that lies there. */
 function isCaught(talk: Talk, mark: Said): boolean {
-  return /\b(catch|catches|snag|snags|grab|grabs|catch all|hang up|hangs up)( the| all| your| any)*( \w+)?$/.test(
+  return /\b(catch|catches|catching|caught|snag|snags|snagging|grab|grabs|grabbing|catch all|hang up|hangs up|hanging up|holding up)( the| all| your| any)*( \w+)?$/.test(
     wordsOf(talk, mark.from - 3, mark.from),
   );
 }
@@ -57,7 +68,9 @@ function isPlugOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
     return true;
   const before = talk.said
     .slice(0, mark.at)
-    .findLast((old) => old.what === "thing" || old.what === "distance");
+    .findLast(
+      (old) => (old.what === "thing" && old.thing.kind !== "blockage") || old.what === "distance",
+    );
   if (before?.what === "thing")
     return before.thing.kind === "tie-in" && mark.sentence - before.sentence <= PLUGGED;
   const own = inSentence(talk, mark.sentence).findLast(
@@ -93,8 +106,15 @@ function isOfRoots(talk: Talk, mark: Of<"thing">): boolean {
 
 /** `tap on my left, no wye, just a hole they chopped`: how the tap was made. */
 function isHoleOfTap(talk: Talk, mark: Of<"thing">): boolean {
-  if (!/\bholes?$/.test(wordsOf(talk, mark.from, mark.to))) return false;
+  const own = wordsOf(talk, mark.from, mark.to);
+  if (!/^(hole|broken|crack)$/.test(mark.thing.fault ?? "")) return false;
+  const byHand =
+    /\b(they|somebody|someone|he|plumber|guy)( \w+)?( (made|broke|busted|knocked|cut|chopped|put|beat))?( a| the)?$/.test(
+      wordsOf(talk, mark.from - 5, mark.from),
+    );
+  if (!/\bholes?$/.test(own) && !byHand) return false;
   const made =
+    byHand ||
     /\b(just|through|into|out of|only|by) (a|the)$/.test(wordsOf(talk, mark.from - 2, mark.from)) ||
     /^(they|he|somebody|someone|was|that was)?( they)? ?(chopped|cut|knocked|busted|broke|punched|drilled|made|cored)\b/.test(
       wordsOf(talk, mark.to, mark.to + 3),
@@ -141,6 +161,38 @@ function isFlowOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
     return tieIn && RUNS.test(wordsOf(talk, mark.to, mark.to + 4)) && !/standing/.test(lead);
   return tieIn && /\b(it's|it is|that's|that one's|still|and|one's)$/.test(lead);
 }
+
+/** `that one’s live, see the water`, `there’s toilet paper in it, so it’s being used`: by what it is known to be in use. */
+function isUseOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
+  const carried =
+    mark.thing.kind === "water" ||
+    (mark.thing.kind === "deposit" &&
+      /\b(paper|soap|suds|wipes|grease)$/.test(wordsOf(talk, mark.from, mark.to)));
+  if (!carried) return false;
+  const before = talk.said.findLast(
+    (old) =>
+      old.at < mark.at &&
+      (old.what === "distance" ||
+        (old.what === "thing" && !/^(water|deposit)$/.test(old.thing.kind))),
+  );
+  const told =
+    before?.what === "thing" &&
+    before.thing.kind === "tie-in" &&
+    (mark.sentence - before.sentence <= PLUGGED ||
+      talk.speech.words[mark.from]?.breath === talk.speech.words[before.from]?.breath);
+  if (!told) return false;
+  const between = wordsOf(talk, before.to, mark.from);
+  const behind = wordsOf(talk, mark.to, mark.to + 8);
+  return (
+    IN_USE.test(between) ||
+    IN_USE.test(behind) ||
+    /\bsee (the|some|that|their|a little)( \w+)?$/.test(between) ||
+    /^(in|out of|coming out of|coming from) (it|that|there|that one|this one)\b/.test(behind)
+  );
+}
+
+const IN_USE =
+  /\b(live|active|alive|in use|being used|using|used|uses|flush|flushed|flushing|running)\b/;
 
 /** What water does that comes out of a branch. */
 const RUNS =

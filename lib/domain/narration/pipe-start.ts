@@ -30,7 +30,8 @@ export function isFirstPipe({ talk, track }: Pick<Ground, "talk" | "track">, mar
   const own = inSentence(talk, mark.sentence).some(
     (other) => other.what === "distance" && other.distance.from > 0,
   );
-  if (before || read || own) return false;
+  if (before || own) return false;
+  if (read && !ALL_ALONG.test(sentenceAround(talk, mark))) return false;
   const follows = isTurn(inSentence(talk, mark.sentence + 1)[0], "follows");
   return !follows && !CHANGED.test(sentenceUpTo(talk, mark));
 }
@@ -38,6 +39,24 @@ export function isFirstPipe({ talk, track }: Pick<Ground, "talk" | "track">, mar
 /** Nobody says so of what was there all along. */
 const CHANGED =
   /\b(now|then|changes?|changed|turns?|turned|goes|went|go|gone|becomes|switch(es|ed)?|into|out of)\b/;
+
+/** `here it’s VCP, since the main`, `clay from the main on up`, `it’s concrete, all this`: of what lies behind as well. */
+const ALL_ALONG =
+  /\b(since|all (this|of this|of it|that)|from the (main|cleanout|house|start|beginning)|so far|by the way|up to (here|now)|to here|this whole|the whole)\b/;
+
+/** Its sentence, and the next in the same breath. */
+function sentenceAround(talk: Talk, mark: Said): string {
+  const { words } = talk.speech;
+  const breath = words[mark.from]?.breath;
+  return words
+    .filter(
+      (word) =>
+        word.breath === breath &&
+        (word.sentence === mark.sentence || word.sentence === mark.sentence + 1),
+    )
+    .map(({ text }) => text)
+    .join(" ");
+}
 
 function sentenceUpTo(talk: Talk, mark: Said): string {
   const from = talk.speech.words.findIndex(({ sentence }) => sentence === mark.sentence);

@@ -167,7 +167,7 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   if (sense.unreal.has(mark.at)) return false;
   const clause = inClause(talk, mark.clause);
   const words = clauseWords(talk, mark.clause);
-  if (isOfBranch(ground, mark) || isPatch(talk, mark)) return false;
+  if (isOfBranch(ground, mark) || isPatch(talk, mark) || isOfMain(talk, mark)) return false;
   const tieIn = clause.find((other) => isOwner(sense, other) && other.thing.kind === "tie-in");
   if (tieIn) return isChange(talk, mark) && !attached(mark, tieIn);
   if (
@@ -175,7 +175,7 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
       words,
     )
   )
-    return false;
+    return isChange(talk, mark) && /\b(above|below) that\b/.test(words);
   if (isChange(talk, mark) || isPipeTold(talk, mark)) return true;
   const other = clause.find(
     (one) => isOwner(sense, one) && one.thing.kind !== "main" && one.thing.kind !== "cleanout",
@@ -185,6 +185,13 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   if (other) return /\b(pipe is|line is|we're in|it's all|this is)\b/.test(words);
   if (/\b(pipe|line|we're|run|still|all|throughout)\b/.test(words)) return true;
   return !describesTieIn(ground, mark);
+}
+
+/** `the main is eight inch concrete` */
+function isOfMain(talk: Talk, mark: Said): boolean {
+  return /\b(main|sewer|city line)( itself)? (is|was|looks like|looks)( \w+){0,3}$/.test(
+    wordsOf(talk, mark.from - 6, mark.from),
+  );
 }
 
 /** `some of that orangeburg, and it’s egged out`: told first of the pipe, then how it is. */
@@ -241,11 +248,25 @@ function describesTieIn(ground: Ground, mark: Said): boolean {
   const { talk, sense } = ground;
   const sentence = inSentence(talk, mark.sentence).filter((other) => isOwner(sense, other));
   const last =
-    sentence.findLast((other) => other.at < mark.at) ??
-    inSentence(talk, mark.sentence - 1).findLast((other) => isOwner(sense, other));
+    sentence.findLast((other) => other.at < mark.at) ?? lastOwnerBefore(ground, mark.sentence);
   if (last?.what !== "thing" || last.thing.kind !== "tie-in") return false;
   const own = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
   return last.sentence === mark.sentence || !own;
+}
+
+/** So many sentences back, over those that name no thing and no place. */
+const ASKED_BACK = 4;
+
+/** `Tap. What kind of pipe? Black plastic. ABS then.`: what these sentences are still about. */
+function lastOwnerBefore({ talk, sense }: Ground, sentence: number): Said | undefined {
+  for (let back = 1; back <= ASKED_BACK; back += 1) {
+    const marks = inSentence(talk, sentence - back);
+    const last = marks.findLast((other) => isOwner(sense, other));
+    if (last || marks.some(({ what }) => what === "distance")) return last;
+    const asked = talk.speech.words.find((word) => word.sentence === sentence - back)?.asks;
+    if (!asked && !marks.some(({ what }) => what === "material")) return undefined;
+  }
+  return undefined;
 }
 
 /** The row wants what lies upstream: what comes next on the way up, what was before on the way down. */

@@ -229,12 +229,16 @@ function isOnGround({ lead, follow, unit }: NumberAt): boolean {
 const DEPTH_READ =
   /\b(locator|sonde|transmitter|beacon|depth)( (says|reads|reading|shows|showing|has|had|puts|gives|giving|is|s|it|me|that|at|about|roughly))+$/;
 
+/** `How deep is it?`, `Gimme a depth.`, and the answer. */
+const DEPTH_ASKED =
+  /\b(how deep|(what's|get|got|give me|gimme|need|call) (a|the|me a|your|my|our) depth)( \w+){0,3} ,$/;
+
 /** `you’d be digging twelve feet` */
 const DUG =
   /\b(dig|digs|digging|dug|excavate|excavating|trench|trench'd)( (it|this|that|up|out|down|be|is|about|maybe|like|a|another|at least|the))*$/;
 
 function isDepth({ follow, unit, lead }: NumberAt): boolean {
-  if (DEPTH_READ.test(lead) || (unit && DUG.test(lead))) return true;
+  if (DEPTH_READ.test(lead) || DEPTH_ASKED.test(lead) || (unit && DUG.test(lead))) return true;
   if (!unit) return /^(deep|down from grade)\b/.test(follow);
   return (
     /^(deep|of cover|of dirt|below|underground|under the|under it|down below|down (at|under|in) the (street|road|curb|main)|high|tall|wide|down from grade|to grade)\b/.test(

@@ -47,9 +47,9 @@ export function talkWith(speech: Speech, said: readonly Said[]): Talk {
   return { speech, said, clauses, sentences, spans: spansOf(speech) };
 }
 
-/** Marks or words by a number that each has. */
-export function groupedBy<T>(said: readonly T[], key: (mark: T) => number): Map<number, T[]> {
-  const groups = new Map<number, T[]>();
+/** Marks or words by what each has. */
+export function groupedBy<T, K>(said: readonly T[], key: (mark: T) => K): Map<K, T[]> {
+  const groups = new Map<K, T[]>();
   for (const mark of said) {
     const group = groups.get(key(mark));
     if (group) group.push(mark);

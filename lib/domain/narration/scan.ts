@@ -208,10 +208,12 @@ const GUESS = 200;
 function withChoices(marks: readonly Mark[], words: readonly Word[]): Mark[] {
   const joined: Mark[] = [];
   for (const mark of marks) {
+    while (isRoughBefore(joined, mark, words)) joined.splice(lastNumber(joined), 1);
     const last = joined.at(-1);
     const together = last && words[last.from]?.sentence === words[mark.from]?.sentence;
     if (last && isReadClosely(last, mark)) joined[joined.length - 1] = { ...mark, from: last.from };
-    else if (last && together && isGuess(last, mark)) joined[joined.length - 1] = guess(last, mark);
+    else if (last && together && isGuess(last, mark) && !isCountedOff(mark, words))
+      joined[joined.length - 1] = guess(last, mark);
     else joined.push(mark);
   }
   return joined;
@@ -225,6 +227,47 @@ function isReadClosely(last: Mark, mark: Mark): boolean {
   const apart = mark.distance.from - last.distance.from;
   const whole = last.distance.to === null && last.distance.from % 100 === 0;
   return whole && mark.distance.to === null && apart > 0 && apart < 100;
+}
+
+/** So many words on, a foot just read off may be read off closely. */
+const CLOSELY = 10;
+
+function lastNumber(marks: readonly Mark[]): number {
+  return marks.findLastIndex(({ what }) => what === "distance");
+}
+
+/** `eight — eight what? — eight point three`, `forty-eight and, what is that, forty-eight six`: nothing else told between. */
+function isRoughBefore(marks: readonly Mark[], mark: Mark, words: readonly Word[]): boolean {
+  const at = lastNumber(marks);
+  const last = marks[at];
+  if (last?.what !== "distance" || mark.what !== "distance" || mark.distance.kind !== "at")
+    return false;
+  if (words[last.from]?.breath !== words[mark.from]?.breath || mark.from - last.to > CLOSELY)
+    return false;
+  if (last.distance.from === 0 || last.distance.from % 100 !== 0 || last.distance.to !== null)
+    return false;
+  const apart = mark.distance.from - last.distance.from;
+  const between = marks
+    .slice(at + 1)
+    .every((other) => other.what === "turn" && !/^(correction|scratch)$/.test(other.turn));
+  return mark.distance.to === null && apart > 0 && apart < 100 && between && mark.from > last.to;
+}
+
+/** `thirty-two, thirty-four`: bare numbers are read off one after another as the camera goes; a guess says so. */
+function isCountedOff(mark: Mark, words: readonly Word[]): boolean {
+  const said = textOf(words.slice(mark.from, mark.to));
+  const sentence = words[mark.from]?.sentence;
+  const around = textOf(
+    words
+      .slice(Math.max(0, mark.from - 8), mark.to + 4)
+      .filter((word) => word.sentence === sentence),
+  );
+  return (
+    !/\b(feet|foot|ft)\b/.test(said) &&
+    !/\b(or|maybe|about|around|like|say|somewhere|roughly|call|probably|guess|ish|at|between|think)\b/.test(
+      around,
+    )
+  );
 }
 
 function isGuess(last: Mark, mark: Mark): last is Measured {

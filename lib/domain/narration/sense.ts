@@ -40,7 +40,10 @@ export function senseOf(talk: Talk): Sense {
     pointers: ats(
       things,
       (mark) =>
-        isPointedPast(talk, mark) || isAfterRelative(talk, mark) || isMeasuredFrom(talk, mark),
+        isPointedPast(talk, mark) ||
+        isBetween(talk, mark) ||
+        isAfterRelative(talk, mark) ||
+        isMeasuredFrom(talk, mark),
     ),
     again: new Map(
       things.flatMap((mark) => {
@@ -69,7 +72,7 @@ function isUnreal(
 
 /** `card says fourteen`, `per plan at 11`, `the drawing’s got that at thirty`: the record’s own number. */
 const RECORD_SAYS =
-  /\b(cards?|records?|permit|plans?|drawing|map|sketch|as builts?|paperwork|paper|gis)( (says?|said|shows?|has|have|had|got|puts?|calls?|lists?|marks?|drew|drawn|reads?|claims?|is|was|would have|had got))( (it|that|this|one|him|her|them|a|the|another|that one|this one|wye|tee|tap|lateral|connection|down|in|here|there|there's)){0,4}( (at|for|around|about|like|maybe))*$|\b(per|by|according to|off) (the )?(city )?(card|record|permit|plan|drawing|map|sketch)( (it's|that's|it is|should be))?( (at|around|about))*$/;
+  /\b(cards?|records?|permit|plans?|drawing|map|sketch|as builts?|paperwork|paper|sheet|book|plat|print|blueprints?|gis)( (says?|said|shows?|has|have|had|got|puts?|calls?|lists?|marks?|drew|drawn|reads?|claims?|is|was|would have|had got))( (it|that|this|one|him|her|them|a|the|another|that one|this one|wye|tee|tap|lateral|connection|down|in|here|there|there's)){0,4}( (at|for|around|about|like|maybe))*$|\b(they|the (city|county|town)) (have|has|had|show|shows|got|list|put)( (it|one|that|him|her|them))?( (down|in))? (at|for)( (around|about|like))*$|\b(per|by|according to|off) (the )?(city )?(card|record|permit|plan|drawing|map|sketch)( (it's|that's|it is|should be))?( (at|around|about))*$/;
 
 function isOfRecord(talk: Talk, mark: Said): boolean {
   const words = talk.speech.words.slice(Math.max(0, mark.from - 9), mark.from);
@@ -88,12 +91,46 @@ const BACK = 3;
 
 /** The earlier mention of a thing that is plainly named again; null where it is a new one. */
 function antecedentOf(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>): Said | null {
-  if (inClause(talk, mark.clause).some((other) => isTurn(other, "another"))) return null;
+  if (isAnother(talk, mark)) return null;
   if (mark.thing.describes && isNext(talk, mark)) return null;
   const before = lastOfKind(talk, mark, unreal);
   if (!before) return null;
   const known = SEEN_BEFORE.test(wordsOf(talk, mark.to, mark.to + 3));
   return known || isMeantAgain(talk, mark, before) ? before : null;
+}
+
+/** Whose it is: `a tap from another home` is the tap just named. */
+const WHOSE = /^(house|home|neighbor|family|unit|property|address|person|owner|building|guy|lot)\b/;
+
+/** `another crack`, `second wye`; not `that’s another line coming in`, said of what was just named. */
+export function isAnother(talk: Talk, mark: Said): boolean {
+  const turn = inClause(talk, mark.clause).findLast(
+    (other) =>
+      isTurn(other, "another") &&
+      (other.from <= mark.from || !thingsBetween(talk, mark, other)) &&
+      !WHOSE.test(wordsOf(talk, other.to, other.to + 1)),
+  );
+  if (turn === undefined || thingsBetween(talk, turn, mark)) return false;
+  return !(mark.what === "thing" && isThat(talk, turn, mark));
+}
+
+function thingsBetween(talk: Talk, from: Said, to: Said): boolean {
+  return talk.said
+    .slice(from.at + 1, Math.max(from.at + 1, to.at))
+    .some(({ what }) => what === "thing");
+}
+
+function isThat(talk: Talk, turn: Said, mark: Of<"thing">): boolean {
+  if (!/\b(that's|that is|it's|it is|this is)( a)?$/.test(wordsOf(talk, turn.from - 2, turn.from)))
+    return false;
+  const last = talk.said.findLast(
+    (old) => old.at < turn.at && (old.what === "thing" || old.what === "distance"),
+  );
+  return (
+    last?.what === "thing" &&
+    last.thing.kind === mark.thing.kind &&
+    mark.sentence - last.sentence <= 1
+  );
 }
 
 /** Named with `that`, or just after, and not read off elsewhere. */
@@ -104,9 +141,12 @@ function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boole
   const lead = wordsOf(talk, mark.from - 3, mark.from);
   if (/\bas the$/.test(lead)) return false;
   if (/\b(that|this|those|these|them|the)$/.test(lead)) return back <= BACK;
-  const named = /\b(that's|it's|that is|it is|definitely|called it)( a| an)?$/.test(lead);
+  const named =
+    /\b(that's|it's|that is|it is|definitely|called it)( a| an| your| our| the| my)?$/.test(lead);
   const own = inClause(talk, mark.clause).some((other) => other.what === "distance");
-  return named && back <= 1 && !own;
+  if (!named || own) return false;
+  const read = talk.said.slice(before.at + 1, mark.at).some(({ what }) => what === "distance");
+  return back <= 1 || (back <= BACK && !read);
 }
 
 /** The last thing of its kind that was seen before it. */
@@ -173,6 +213,15 @@ function isPointedPast(talk: Talk, mark: Said): boolean {
   const whole =
     before && /\b(that|this|it|there|here)$/.test(wordsOf(talk, before.from, before.to));
   return nearTurn(talk, mark, ["beyond", "short-of"], whole ? 0 : 1);
+}
+
+/** `between the offset and the first wye`: what bounds the stretch, named before. */
+function isBetween(talk: Talk, mark: Said): boolean {
+  const { from } = spanAt(talk, mark.clause);
+  const lead = wordsOf(talk, from, mark.from);
+  return /\b(in )?between (the|that|this|those|your)( [\w']+){0,4}( and (the|that|this|your)( [\w']+){0,2})?$/.test(
+    lead,
+  );
 }
 
 /** `what I’m reading you is off the tap`: what footage counts from. */

@@ -19,6 +19,8 @@ abierta=open; abierto=open; abiertas=open; está=is; están=are; eso es=that is;
 agua estancada=standing water; se mete el agua=water coming in; se mete agua=water coming in; entra agua=water coming in; entra el agua=water coming in; gotea=dripping; goteando=dripping; filtración=infiltration; filtra=seeping; agua=water; panza=belly; columpio=belly; grasa=grease; lodo=mud; sedimento=sediment; tierra=dirt; sarro=scale; tapado=blocked; tapada=blocked; obstrucción=obstruction
 registro de limpieza=cleanout; registro=cleanout; en la principal=at the main; en el principal=at the main; en la línea principal=at the main; la principal=the main; el principal=the main; línea principal=the main; del principal=from the main; de la principal=from the main; drenaje principal=the main; colector=the main
 barro=clay; arcilla=clay; hierro fundido=cast iron; hierro=iron; fierro=iron; concreto=concrete; plástico=plastic; plastico=plastic; cemento=concrete; tubería=pipe; tuberia=pipe; tubo=pipe
+sigue=continues; siguen=continue; seguimos=going on; continúa=continues; continúan=continue; acaba=ends; se acaba=ends; se acaba el=end of the; se acaba la=end of the; se acaban=ends; se termina=ends; se terminan=ends
+otro trabajo=other job; la semana pasada=last week; el mes pasado=last month; el año pasado=last year; ayer=yesterday; había=there was; hicieron=they made; hizo=he made; jabón=soap; jabon=soap; échale agua=run water; echale agua=run water; ponle agua=run water; ponle ahí el agua=run water; abre el agua=run water; ábrele al agua=run water; nada=nothing
 cambia a=changes to; cambia de=changes from; se cambia=changes; empieza=starts; comienza=starts; termina=ends; fuera del agua=out of the water; sale del agua=out of the water; sale el agua=out of the water; salimos del agua=out of the water
 no está en el permiso=not on the permit; no esta en el permiso=not on the permit; no está en la tarjeta=not on the card; no está en el plano=not on the drawing; permiso=permit; tarjeta=card; plano=drawing
 entramos por=going in at; entrando por=going in at; entré por=going in at; estamos en el=we're at number; estamos en la=we're at number; estamos en=we're in; calle=street; número=number; numero=number; casa=house
@@ -29,7 +31,7 @@ minutos=minutes; horas=hours; años=years; dólares=dollars; dolares=dollars; ca
 cero=zero; uno=one; dos=two; tres=three; cuatro=four; cinco=five; seis=six; siete=seven; ocho=eight; nueve=nine; diez=ten; doce=twelve; trece=thirteen; catorce=fourteen; quince=fifteen; dieciséis=sixteen; dieciseis=sixteen; diecisiete=seventeen; dieciocho=eighteen; diecinueve=nineteen
 veinte=twenty; veintiuno=twenty one; veintiún=twenty one; veintidós=twenty two; veintidos=twenty two; veintitrés=twenty three; veintitres=twenty three; veinticuatro=twenty four; veinticinco=twenty five; veintiséis=twenty six; veintiseis=twenty six; veintisiete=twenty seven; veintiocho=twenty eight; veintinueve=twenty nine
 treinta=thirty; cuarenta=forty; cincuenta=fifty; sesenta=sixty; setenta=seventy; ochenta=eighty; noventa=ninety; cien=one hundred; ciento=one hundred; doscientos=two hundred; trescientos=three hundred; cuatrocientos=four hundred; quinientos=five hundred; seiscientos=six hundred; setecientos=seven hundred; ochocientos=eight hundred; novecientos=nine hundred
-a las once=at eleven; a los once=at eleven; once pies=eleven feet; once y medio=eleven and a half
+a los once=at eleven; once pies=eleven feet; once y medio=eleven and a half
 y=and; a=to; de=from; del=from the; en=at; la=the; el=the; los=the; las=the; por=by; muy=very; por todos lados=all around
 ye=wye; una ye=a wye; i griega=wye; rompieron el tubo=broke in; rompió el tubo=broke in; metieron=ran; metió=ran; se conectó=tied in; se conectaron=tied in; no sale en el plano=not on the drawing; no sale en la tarjeta=not on the card; no aparece en el plano=not on the drawing; no tiene permiso=no permit; sin permiso=no permit
 se bajó el tubo=dropped joint; se hundió=dropped; hundido=sagged; hundida=sagged; hundimiento=sag; se cayó el tubo=collapsed; derrumbado=collapsed; derrumbe=collapse; desfasado=offset; desfasada=offset; desplazado=offset; desplazada=offset; escalón=a step down; escalon=a step down; separada=separated; separado=separated; se abrió=opened; se separó=separated; rajadas=cracked; rajados=cracked; rajaduras=cracks; fisuras=cracks; fisurado=cracked; fisurada=cracked; estrellado=cracked; partido=split; partida=split
@@ -87,20 +89,20 @@ export interface Source {
  */
 export function inEnglish<W extends Source>(words: readonly W[]): W[] {
   const out: W[] = [];
+  const throughout = isMostlySpanish(words);
   for (let at = 0; at < words.length; ) {
     const word = words[at];
     if (word === undefined) break;
-    const found = phraseAt(words, at);
+    const found = phraseAt(words, at, throughout);
     if (!found) {
       out.push(word);
       at += 1;
       continue;
     }
-    // `de los cuarenta y dos a los cuarenta y seis`
-    const ends = /^a l[oa]s$/.test(found.from.join(" ")) && isRange(out);
-    if (ends) {
-      out.push({ ...word, text: "to" });
-      at += found.from.length;
+    const [texts, taken] = specialAt(words, at, { found, out });
+    if (taken > 0) {
+      for (const text of texts) out.push({ ...word, text });
+      at += taken;
       continue;
     }
     const joins = found.from.join(" ") === "y" && TENS.test(out.at(-1)?.text ?? "");
@@ -110,6 +112,37 @@ export function inEnglish<W extends Source>(words: readonly W[]): W[] {
   return out;
 }
 
+/** What `a las` and `a los` mean by what stands around them, and the words that it takes. */
+function specialAt(
+  words: readonly Source[],
+  at: number,
+  { found, out }: { readonly found: Phrase; readonly out: readonly Source[] },
+): readonly [texts: readonly string[], taken: number] {
+  const from = found.from.join(" ");
+  // `de los cuarenta y dos a los cuarenta y seis`
+  if (/^a l[oa]s$/.test(from) && isRange(out)) return [["to"], found.from.length];
+  // `tubo de seis`
+  const size =
+    from === "de" && OF_PIPE.test(out.at(-1)?.text ?? "") ? hourBehind(words, at + 1) : null;
+  if (size !== null && !/^(a|hasta)$/.test(words[at + 2]?.text ?? "")) return [[size, "inch"], 2];
+  // `a las doce`: hours are feminine, feet are not.
+  const hour = from === "a las" ? hourBehind(words, at + 2) : null;
+  return hour === null ? [[], 0] : [["at", hour, "o'clock"], HOUR_WORDS];
+}
+
+const OF_PIPE = /^(pipe|clay|concrete|plastic|iron|pvc|abs|wye|tap)$/;
+const HOUR_WORDS = 3;
+const HOURS = /^(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$/;
+
+/** The hour behind `a las`, in English; null where more than an hour follows. */
+function hourBehind(words: readonly Source[], at: number): string | null {
+  const own = words[at]?.text ?? "";
+  const found = own === "once" ? "eleven" : (phraseAt(words, at)?.to.join(" ") ?? "");
+  const next = words[at + 1]?.text ?? "";
+  if (!HOURS.test(found) || /^(pies|pie|punto|y|feet|foot)$/.test(next)) return null;
+  return found;
+}
+
 /** So many words after `from`, a range is still open. */
 const OPEN = 4;
 
@@ -117,13 +150,28 @@ function isRange(out: readonly Source[]): boolean {
   return out.slice(-OPEN).some(({ text }) => text === "from" || text === "between");
 }
 
-function phraseAt(words: readonly Source[], at: number): Phrase | null {
+/** Of the shared ones, those that no English sentence has. */
+const ONLY_SPANISH = /^(y|de|en|el|la)$/;
+
+/** So many of a hundred words are Spanish where nobody mixes in more than a word of English. */
+const MOSTLY = 30;
+
+function isMostlySpanish(words: readonly Source[]): boolean {
+  const own = words.filter(({ text }) => BY_FIRST.has(text) && !SHARED.has(text));
+  return own.length * 100 > words.length * MOSTLY;
+}
+
+function phraseAt(words: readonly Source[], at: number, throughout = false): Phrase | null {
   const found = BY_FIRST.get(words[at]?.text ?? "")?.find((one) =>
     one.from.every((text, index) => words[at + index]?.text === text),
   );
   if (!found) return null;
   const alone = found.from.length === 1 && SHARED.has(found.from[0] ?? "");
-  return alone && !besideSpanish(words, at) ? null : found;
+  return alone &&
+    !(throughout && ONLY_SPANISH.test(found.from[0] ?? "")) &&
+    !besideSpanish(words, at)
+    ? null
+    : found;
 }
 
 function besideSpanish(words: readonly Source[], at: number): boolean {

@@ -26,6 +26,7 @@ interface Piece {
   readonly line: number;
   /** The name of a pipe stands behind it. */
   readonly size: boolean;
+  readonly who: string | null;
 }
 
 /** What was said, cut into words, clauses, sentences and breaths. */
@@ -165,6 +166,7 @@ const PART = new RegExp(
     String.raw`(?<=\d\s*)['’′](?!\p{L})|(?<=\d\s*)["”″]|(?:''|’’)`,
     String.raw`\bh2o\b`,
     String.raw`\p{L}+(?:['’]\p{L}+)*['’]?`,
+    ">{2,}",
     "[%#$@>→]",
     String.raw`[.?!;¿¡]+|,|[:…—–()\]]|--|(?<=\s)-(?=\s)|(?<=\d\s?['’′"”″]?)-(?=\d)|\n`,
   ].join("|"),
@@ -185,7 +187,15 @@ function piecesOf(cue: Cue, turn: SpokenTurn, offset: number): (Piece | Break)[]
     const from = offset + found.index;
     const time = cue.start === null ? null : Math.round(cue.start + share * (span ?? 0));
     const size = PIPE.test(behind);
-    const piece = { text: part, from, to: from + part.length, time, line: cue.line, size };
+    const piece = {
+      text: part,
+      from,
+      to: from + part.length,
+      time,
+      line: cue.line,
+      size,
+      who: turn.who,
+    };
     if (/^outta$/i.test(part)) return ["out", "of"].map((word) => ({ ...piece, text: word }));
     // `6 in. Clay` ends a sentence, `6 in. clay` does not.
     const ends = /^(in|ft)\.$/i.test(part) && /^\p{Lu}/u.test(behind);
@@ -207,6 +217,8 @@ function cutAt(
 /** What a mark between words cuts; null for a word. */
 function cutBy(part: string): Break | null {
   if (/^(\.{2,}|[,:…—–()\]]|--|-)$/.test(part)) return "clause";
+  // `>> eight >> eight what`: somebody else speaks.
+  if (/^>{2,}$/.test(part)) return "sentence";
   if (/^[.?!;¿¡]+$/.test(part)) return part.includes("?") ? "question" : "sentence";
   return part === "\n" ? "none" : null;
 }
@@ -224,7 +236,9 @@ function betweenDigits(text: string, index: number, line: number): Piece | null 
   const dash = /^[-–]$/.test(text[index] ?? "");
   const joins =
     /\d\s?['’′"”″]?\s?$/.test(text.slice(0, index)) && /^\s?\d/.test(text.slice(index + 1));
-  return dash && joins ? { text: "to", from: -1, to: -1, time: null, line, size: false } : null;
+  return dash && joins
+    ? { text: "to", from: -1, to: -1, time: null, line, size: false, who: null }
+    : null;
 }
 
 const FILLERS = new Set(["uh", "um", "uhm", "er", "erm", "hmm", "mm", "ah", "eh"]);
@@ -278,6 +292,7 @@ function wordOf(piece: Piece, before: Word | undefined, place: WordPlace): Word 
     capital: /^\p{Lu}/u.test(piece.text),
     possessive: /['’]s$/i.test(piece.text),
     asks: false,
+    who: piece.who,
   };
 }
 

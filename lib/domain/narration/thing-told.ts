@@ -51,7 +51,7 @@ export const THINGS_TOLD: readonly Construction[] = [
   {
     // `busted a hole in the top and stuck a pipe in it`
     said: new RegExp(
-      String.raw`\b(?:bust|knock|broke|punch|chop|cut|chisel|beat|smash|made|poke|drill|core|chip|bang|hammer)(?:ed|ted|d|ped|led)?(?: out| through| themselves| himself)? (?:a|the) hole\b${ANY}{0,7}? (?:stuck|shoved|ran|run|put|jammed|rammed|set|slid|hooked|tied|stabbed|poked|dropped)\b`,
+      String.raw`\b(?:bust|knock|broke|punch|chop|cut|chisel|beat|smash|made|poke|drill|core|chip|bang|hammer)(?:ed|ted|d|ped|led)?(?: out| through| themselves| himself)? (?:(?:a|the) hole|(?:in |into )?(?:the|our) (?:pipe|clay|line|wall|tile|side))\b${ANY}{0,7}? (?:stuck|stick|shoved|shove|ran|run|put|jammed|rammed|set|slid|hooked|tied|stabbed|poked|dropped)\b`,
       "g",
     ),
     means: () => BROKEN_IN,
@@ -59,7 +59,7 @@ export const THINGS_TOLD: readonly Construction[] = [
   },
   {
     // `somebody’s pipe poked through the side of ours`, `a four inch just shoved in the top`
-    said: /\b(?:pipe|line|inch|piece of (?:abs|pvc|plastic|pipe))\b(?: (?:just|right|is|has|been|that|that's|somebody|they|got|abs|pvc|clay|plastic|iron)){0,3} (?:stuck|poked|poking|shoved|jammed|rammed|stabbed|run|ran|punched|coming|comes|came|pushed|glued|mortared|dumping|dumps|dumped|joins|joining|ties|tied|feeds|feeding|drops|enters|entering) (?:right |straight )?(?:in|into|through|thru|at|on|from)\b(?! (?:the |some )?(?:water|belly|sag|main|city))/g,
+    said: /\b(?:pipe|line|drain|inch|piece of (?:abs|pvc|plastic|pipe))\b(?: (?:just|right|is|has|been|that|that's|somebody|they|got|abs|pvc|clay|plastic|iron)){0,3} (?:stuck|poked|poking|shoved|jammed|rammed|stabbed|run|ran|punched|coming|comes|came|pushed|glued|mortared|dumping|dumps|dumped|joins|joining|ties|tied|feeds|feeding|drops|enters|entering) (?:right |straight )?(?:in|into|through|thru|at|on|from)\b(?! (?:the |some )?(?:water|belly|sag|main|city))/g,
     means: () => TIE_IN,
     covers: (thing) => thing.kind === "tie-in" && !thing.describes,
   },

@@ -31,7 +31,18 @@ function formatOf(lines: readonly string[]): NarrationFormat {
 const TIMED_LINE =
   /^\s*[[(]?((?:\d{1,3}:)?\d{1,3}:[0-5]\d(?:[.,]\d{1,3})?)[\])]?(?:\s*[-–—:|]\s*|\s+|$)(.*)$/;
 
+/** `Dale Hobart   0:11`: who speaks, and when; the words stand below. */
+const SPEAKER_LINE =
+  /^\s*(\p{L}[\p{L}.'’ -]{0,30}?)(?:\s{2,}|\t|\s+[-–—|@]?\s*)[[(]?((?:\d{1,3}:)?\d{1,3}:[0-5]\d)[\])]?\s*$/u;
+
 function timedLine(line: string): { start: number; text: string } | null {
+  const speaker = SPEAKER_LINE.exec(line);
+  const begins = timeOf(speaker?.[2] ?? "");
+  if (speaker && begins !== null)
+    return {
+      start: begins,
+      text: `[${(speaker[1] ?? "").replace(/[^\p{L} ]/gu, "").slice(0, 20)}]`,
+    };
   const found = TIMED_LINE.exec(line);
   const start = timeOf(found?.[1] ?? "");
   return found && start !== null ? { start, text: found[2] ?? "" } : null;

@@ -92,7 +92,11 @@ function openingAt(words: readonly Word[], at: number): Cut {
   const before = words[at - 1]?.text ?? "";
   if (/^(and|so|okay|that|it|at|is|the|then|but|looks)$/.test(before)) return "none";
   if (words[at - 1]?.sentence === words[at]?.sentence && isFraction(words, at)) return "none";
-  const next = words.slice(at, at + 8).map(({ text }) => text);
+  const { breath } = words[at] ?? { breath: -1 };
+  const next = words
+    .slice(at, at + 8)
+    .filter((word) => word.breath === breath)
+    .map(({ text }) => text);
   if (AT_NUMBER.test(next.join(" "))) return "sentence";
   const ahead = next.slice(0, 4).join(" ");
   return OPENERS.find(([text]) => ahead === text || ahead.startsWith(`${text} `))?.[1] ?? "none";

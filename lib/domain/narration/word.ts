@@ -20,4 +20,6 @@ export interface Word {
   readonly possessive: boolean;
   /** Its sentence was written as a question. */
   readonly asks: boolean;
+  /** As labeled; null where the text names nobody. */
+  readonly who: string | null;
 }
