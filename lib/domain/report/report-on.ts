@@ -15,7 +15,8 @@ import { soundTree, type TreeRow } from "../line/tree.ts";
 import { type Course, compassAt, courseOf } from "../plan/course.ts";
 import { tieFindings } from "../plan/ties.ts";
 import type { RecordMark, SeenMark } from "../reconcile/likeness.ts";
-import { type Reconciliation, reconcile } from "../reconcile/reconcile.ts";
+import { reconcileOnce } from "../reconcile/once.ts";
+import type { Reconciliation } from "../reconcile/reconcile.ts";
 import { type OnAxis, recordStation } from "../record/axis.ts";
 import { doubledEntries } from "../record/doubled.ts";
 import { reachFindings } from "../responsibility/reach.ts";
@@ -124,7 +125,7 @@ function standingFactsOf(file: LineFile): Facts {
     pairings.filter(({ state }) => state === "accepted").map(({ entryId }) => entryId),
   );
   const doubled = doubledEntries(file.entries, (entryId) => accepted.has(entryId));
-  const { alignment, proposals, alternatives, ...found } = reconcile({
+  const { alignment, proposals, alternatives, ...found } = reconcileOnce({
     entries: recordMarks(file, axis).filter(({ entryId }) => !doubled.has(entryId)),
     tieIns: seenMarks(file, places),
     pairings,
@@ -134,7 +135,7 @@ function standingFactsOf(file: LineFile): Facts {
     fromUpperEnd: new Set(
       file.records.filter((each) => each.measuredFrom === "upper-end").map(({ id }) => id),
     ),
-    looked: lookedAt(file),
+    seen: coverageOf(file, farthestLook(file)).filter(({ state }) => state === "seen"),
   });
   const entryPlaces = new Map(
     file.entries.map((entry) => {
@@ -162,12 +163,6 @@ function standingFactsOf(file: LineFile): Facts {
     course: courseOf(file),
     extent,
   };
-}
-
-/** Where a run saw the trunk. */
-function lookedAt(file: LineFile): (station: Cft) => boolean {
-  const seen = coverageOf(file, farthestLook(file)).filter(({ state }) => state === "seen");
-  return (station) => seen.some(({ from, to }) => from <= station && station <= to);
 }
 
 function axisOf(file: LineFile): Map<string, OnAxis> {

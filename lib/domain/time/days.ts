@@ -17,6 +17,29 @@ export const WEEKDAYS = [
 ] as const;
 export type Weekday = (typeof WEEKDAYS)[number];
 
+const EPOCH: Day = "1970-01-01";
+
+/** Answers of a kind that are kept; with one more all of them are let go. */
+const MOST_KEPT = 4_000;
+
+/**
+ * Keeps what came of each key: a file asks for the same few days thousands of times, and each answer
+ * of the calendar takes longer than reading it here. `key` says everything that `work` is given.
+ */
+function kept<Given extends readonly unknown[], T>(
+  work: (key: string, ...given: Given) => T,
+): (key: string, ...given: Given) => T {
+  const answers = new Map<string, T>();
+  return (key, ...given) => {
+    const known = answers.get(key);
+    if (known !== undefined) return known;
+    const answer = work(key, ...given);
+    if (answers.size >= MOST_KEPT) answers.clear();
+    answers.set(key, answer);
+    return answer;
+  };
+}
+
 /** Whether the text is a day of the calendar, written `yyyy-mm-dd`: `2026-02-29` is not. */
 export function isDay(text: string): boolean {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
@@ -30,8 +53,10 @@ export function isDay(text: string): boolean {
 
 /** The day `count` days later; earlier when negative. */
 export function addDays(day: Day, count: number): Day {
-  return parsed(day).add({ days: count }).toString();
+  return added(`${count} ${day}`, day, count);
 }
+
+const added = kept((_key, day: Day, count: number) => parsed(day).add({ days: count }).toString());
 
 /** The same day of the month `count` months later, or that month's last: January 31 + 1 is February 28. */
 export function addMonths(day: Day, count: number): Day {
@@ -40,8 +65,12 @@ export function addMonths(day: Day, count: number): Day {
 
 /** How many days `to` is later than `from`; negative when it is earlier. */
 export function daysBetween(from: Day, to: Day): number {
-  return parsed(from).until(parsed(to), { largestUnit: "days" }).days;
+  return sinceEpoch(to, to) - sinceEpoch(from, from);
 }
+
+const sinceEpoch = kept(
+  (_key, day: Day) => parsed(EPOCH).until(parsed(day), { largestUnit: "days" }).days,
+);
 
 /** `2026-11-26` is a `Thursday`. */
 export function weekday(day: Day): Weekday {
@@ -58,8 +87,12 @@ export function earlierOf(one: Day, other: Day): Day {
 
 /** `yyyy-mm-dd` from its numbers; throws where there is no such day. */
 export function dayOf(year: number, month: number, day: number): Day {
-  return Temporal.PlainDate.from({ year, month, day }, { overflow: "reject" }).toString();
+  return written(`${year} ${month} ${day}`, { year, month, day });
 }
+
+const written = kept((_key, date: { year: number; month: number; day: number }) =>
+  Temporal.PlainDate.from(date, { overflow: "reject" }).toString(),
+);
 
 /** Year, month (1 to 12) and day of the month. */
 export function partsOf(day: Day): { year: number; month: number; day: number } {
@@ -80,7 +113,11 @@ export function dayAt(instant: Instant, zone: string): Day {
 }
 
 function parsed(day: Day): Temporal.PlainDate {
+  return parsedOnce(day, day);
+}
+
+const parsedOnce = kept((_key, day: Day) => {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(day))
     throw new RangeError(`Cannot read a day: expected yyyy-mm-dd, got "${day}"`);
   return Temporal.PlainDate.from(day, { overflow: "reject" });
-}
+});
