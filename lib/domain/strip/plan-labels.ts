@@ -9,7 +9,7 @@ export interface Label {
   readonly size: number;
   readonly strong?: boolean;
   readonly tone?: Tone;
-  /** The way in which they stand from their place best, as a pair of −1, 0 or 1; null: over it. */
+  /** The way in which they stand from their place best, as a pair of −1, 0 or 1; null: over it, beside it only where that is taken. */
   readonly toward: Point | null;
   /** Where they may stand as well, over their place. */
   readonly or?: readonly Point[];
@@ -62,9 +62,10 @@ function spotsOf({ at, text, size, strong = false, toward, or = [] }: Label): Bo
   const lines = text.split("\n");
   const width = Math.max(...lines.map((line) => textWidth(line, size, strong)));
   const height = size + (lines.length - 1) * (size + LEADING);
-  if (toward === null) return [at, ...or].map((spot) => around(spot, width, height));
-  const ways = [toward, ...WAYS.filter((way) => way[0] !== toward[0] || way[1] !== toward[1])];
-  return STEPS.flatMap((step) =>
+  const over = toward === null ? [at, ...or].map((spot) => around(spot, width, height)) : [];
+  const first = toward ?? [0, -1];
+  const ways = [first, ...WAYS.filter((way) => way[0] !== first[0] || way[1] !== first[1])];
+  const beside = STEPS.flatMap((step) =>
     ways.map(([right, down]) =>
       around(
         [at[0] + right * (step + width / 2), at[1] + down * (step + height / 2)],
@@ -73,6 +74,7 @@ function spotsOf({ at, text, size, strong = false, toward, or = [] }: Label): Bo
       ),
     ),
   );
+  return [...over, ...beside];
 }
 
 /** Between two lines of a label, in points. */

@@ -1,0 +1,61 @@
+import { expect, test } from "vitest";
+import { type Label, placeLabels } from "#lib/domain/strip/plan-labels.ts";
+import type { Point, Shape } from "#lib/domain/strip/strip-shape.ts";
+
+const SHEET = { width: 300, height: 200 };
+
+/** A garage between a tie-in’s name and the pipe: there is no room for its name inside. */
+const TIE_IN: Label = {
+  at: [150, 100],
+  text: "T2 24.0 ft",
+  size: 7,
+  strong: true,
+  toward: [0, -1],
+};
+const GARAGE: Label = {
+  at: [150, 88],
+  text: "1316\nJuniper Court\ngarage",
+  size: 6.5,
+  tone: "soft",
+  toward: null,
+  or: [
+    [146, 90],
+    [154, 90],
+  ],
+};
+
+/** Patches of paper on which the words stand, by their words. */
+function patches(shapes: readonly Shape[]): Map<string, readonly Point[]> {
+  return new Map(
+    shapes.flatMap((shape, at) => {
+      const next = shapes[at + 1];
+      return shape.kind === "area" && next?.kind === "words" ? [[next.text, shape.points]] : [];
+    }),
+  );
+}
+
+function overlap(one: readonly Point[] = [], other: readonly Point[] = []): boolean {
+  const ends = (points: readonly Point[], axis: 0 | 1) => {
+    const all = points.map((point) => point[axis]);
+    return [Math.min(...all), Math.max(...all)] as const;
+  };
+  return ([0, 1] as const).every((axis) => {
+    const [from, to] = ends(one, axis);
+    const [low, high] = ends(other, axis);
+    return from < high && low < to;
+  });
+}
+
+test("a building’s name that has no room over it goes beside it, and covers no tie-in’s", () => {
+  const words = patches(placeLabels([TIE_IN, GARAGE], SHEET, []));
+  expect([...words.keys()]).toEqual(["T2 24.0 ft", "1316", "Juniper Court", "garage"]);
+  for (const line of ["1316", "Juniper Court", "garage"])
+    expect(overlap(words.get("T2 24.0 ft"), words.get(line)), line).toBe(false);
+});
+
+test("a building’s name stays over it where there is room", () => {
+  const words = patches(placeLabels([GARAGE], SHEET, []));
+  const middle = words.get("Juniper Court") ?? [];
+  const across = middle.map(([x]) => x);
+  expect((Math.min(...across) + Math.max(...across)) / 2).toBeCloseTo(150, 6);
+});
