@@ -72,7 +72,7 @@ export function StartHere({ lineId, file }: { readonly lineId: string; readonly 
               {step.what}
             </Link>{" "}
             {step.done ? <span className="tag tag-done">done</span> : null}
-            <p className="muted">{step.how}</p>
+            {step.done ? null : <p className="muted">{step.how}</p>}
           </li>
         ))}
       </ol>

@@ -2,13 +2,17 @@ import type { Capacity, LoadVerdict, SlopeFinding, SlopeVerdict } from "../findi
 import { formatFeet, plainFeet } from "../length/station.ts";
 import { percentOf } from "./words.ts";
 
-/** The answer on slope and load in a few sentences. */
-export function capacityAnswer({ slopes, reaches }: Capacity): string {
+/** The answer on slope and load: the first sentence, and what is said beneath it. */
+export function capacityAnswer({ slopes, reaches }: Capacity): {
+  readonly head: string;
+  readonly rest: readonly string[];
+} {
   const loads = reaches.flatMap(({ load }) =>
     load === null || load.verdict === "nothing-counted" ? [] : [load.verdict],
   );
-  const told = [slopeAnswer(slopes), loadAnswer(loads)].filter((words) => words !== "");
-  return told.length === 0 ? "Neither slope nor load is known yet." : told.join(" ");
+  const told = [...slopeAnswer(slopes), loadAnswer(loads)].filter((words) => words !== "");
+  const [head = "Neither slope nor load is known yet.", ...rest] = told;
+  return { head, rest };
 }
 
 const SLOPE_ORDER: readonly (readonly [SlopeVerdict, string])[] = [
@@ -21,14 +25,17 @@ const SLOPE_ORDER: readonly (readonly [SlopeVerdict, string])[] = [
 ];
 
 /** The stretches by their verdict, and the flattest by its place, where there are several. */
-function slopeAnswer(slopes: readonly SlopeFinding[]): string {
+function slopeAnswer(slopes: readonly SlopeFinding[]): readonly string[] {
   const verdicts = slopes.map(({ verdict }) => verdict);
   const said = counted("Slope", verdicts, SLOPE_ORDER);
   const [flattest] = slopes.toSorted((a, b) => a.slope - b.slope);
-  if (flattest === undefined || slopes.length < 2) return said;
+  if (flattest === undefined || slopes.length < 2) return [said];
   const { from, to, slope, water } = flattest;
   const average = water.length === 0 ? "" : " on average";
-  return `${said} The flattest is ${percentOf(slope)}${average}, from ${plainFeet(from)} to ${formatFeet(to)}.`;
+  return [
+    said,
+    `The flattest section is ${percentOf(slope)}${average}, from ${plainFeet(from)} to ${formatFeet(to)}.`,
+  ];
 }
 
 const LOAD_ORDER: readonly (readonly [LoadVerdict, string])[] = [

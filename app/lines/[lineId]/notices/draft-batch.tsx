@@ -46,6 +46,12 @@ export function DraftBatch({
       action={sendLettersAction.bind(null, lineId)}
       label="Send selected letters"
     >
+      {office.address.street === "" ? (
+        <p>
+          These letters show no return address yet.{" "}
+          <Link href="/office">Enter it under Office</Link>.
+        </p>
+      ) : null}
       <div className="scroll">
         <table className={`plain ${stacks["stacks"]}`}>
           <thead>

@@ -29,14 +29,17 @@ export default async function CapacityPage({
   const part = await cameraPart(lineId);
   const { file, report } = part;
   const { capacity } = report;
+  const { head, rest } = capacityAnswer(capacity);
   const begun = file.levels.length + file.fixtures.length > 0;
   return (
     <>
       <PageHead
         asked="Is it steep enough and big enough?"
-        answer={capacityAnswer(capacity)}
+        answer={head}
         closes={begun ? (capacity.wanting[0] ?? null) : null}
-      />
+      >
+        {rest.length === 0 ? null : <p>{rest.join(" ")}</p>}
+      </PageHead>
       <div className={`stack ${styles["first"]}`}>
         {begun ? null : <First />}
         <NoticeBox kind="caution" title="Not a design">
