@@ -67,7 +67,7 @@ export function StripCaption({
             {loud ? (
               <>
                 {" "}
-                <span className={styles["key"]}>◆</span> undocumented or held.
+                <span className={styles["key"]}>◆</span> undocumented or on hold.
               </>
             ) : null}
           </span>

@@ -4,7 +4,7 @@ import { err, ok, type Result } from "#lib/result.ts";
 /** As it is, without a word to the console on what the library would leave out. */
 const LOADED = { updateMetadata: false, preserveXFA: true } as const;
 
-const DAMAGED = "it is damaged or was cut off. Fetch it again from where it came, and add that.";
+const DAMAGED = "it is damaged or incomplete. Download it again, and add that.";
 
 /** A PDF that opens whole without a password; else why not, in words, with what to do. */
 export async function openPdf(bytes: Uint8Array): Promise<Result<PDFDocument, string>> {

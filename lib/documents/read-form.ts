@@ -71,7 +71,7 @@ export async function readForm(bytes: Uint8Array): Promise<Result<ReadForm, stri
 }
 
 const ONLY_XFA =
-  "it is a form of a kind whose pages only its own program can show. Open it there, print it to a PDF, and place boxes on that.";
+  "it is a form type that only its own program can display. Open it there, print it to a PDF, and place boxes on that.";
 
 function isSigned({ field }: FoundField): boolean {
   return field instanceof PDFSignature && field.acroField.dict.has(PDFName.of("V"));

@@ -40,7 +40,7 @@ async function pdfPages(bytes: Uint8Array): Promise<Result<Uint8Array, string>> 
     );
   if (hasXfa(source)) {
     return err(
-      "it is a form of a kind whose pages only its own program can show. Open it there, print it to a PDF, and add that.",
+      "it is a form type that only its own program can display. Open it there, print it to a PDF, and add that.",
     );
   }
   try {

@@ -80,7 +80,7 @@ function sentenceFor(before: User, after: User, password: boolean): string | nul
     before.role === after.role ? "" : `Made ${after.name} ${after.role}.`,
     before.disabled === after.disabled
       ? ""
-      : `${after.disabled ? "Took away" : "Gave back"} ${after.name}'s access.`,
+      : `${after.disabled ? "Disabled" : "Restored"} ${after.name}'s access.`,
     password ? `Set a new password for ${after.name}.` : "",
   ].filter((part) => part !== "");
   return parts.length === 0 ? null : parts.join(" ");

@@ -55,7 +55,7 @@ export function importLine(act: Act, text: string): Result<{ lineId: string }, I
         {
           lineId: null,
           action: "import-line",
-          sentence: `Took in the line file of ${file.line.name}.`,
+          sentence: `Imported the line file of ${file.line.name}.`,
           detail: { lineId: file.line.id },
         },
       );

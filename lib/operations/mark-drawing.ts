@@ -18,7 +18,7 @@ interface DrawingWord {
 const WORDS: Readonly<Record<DrawingState, string>> = {
   shown: "shown",
   "not-shown": "not shown",
-  "does-not-apply": "does not apply",
+  "does-not-apply": "not applicable",
 };
 
 /**

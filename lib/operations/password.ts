@@ -31,7 +31,7 @@ export function checkPassword(password: string, about: readonly string[]): Resul
     return refuse(
       "bad-value",
       "password",
-      `A password has at least ${SHORTEST} characters; a few words do well`,
+      `A password has at least ${SHORTEST} characters; a short phrase works well`,
     );
   if (password.length > LONGEST)
     return refuse("bad-value", "password", `A password has at most ${LONGEST} characters`);

@@ -38,7 +38,7 @@ function scopeRemoval(before: LineFile, after: LineFile): string | null {
   const [gone] = goneFrom(before.scope, after.scope).filter(({ id }) => inForce.has(id));
   return gone === undefined
     ? null
-    : `“${gone.title}” is in amounts that were sent to the neighbors, so it stays in the table. Put the row back, propose a change order under “Changes”, and name that order in the row’s column “Dropped by”`;
+    : `“${gone.title}” is part of amounts already sent to neighbors, so it can’t be deleted. Restore the row, add a change order under “Changes”, and select it in the row’s “Dropped by” column`;
 }
 
 function orderRemoval(before: LineFile, after: LineFile): string | null {

@@ -75,7 +75,7 @@ function without(
   return err({
     reason: "in-use",
     path: "key",
-    detail: `${name} is known by this sighting alone, and is settled or named elsewhere in the file`,
+    detail: `${name} has only this sighting and is used elsewhere in the file`,
   });
 }
 

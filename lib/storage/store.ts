@@ -164,9 +164,7 @@ export async function* untilBroken(bytes: AsyncIterable<Uint8Array>): AsyncGener
 async function sniffPaper(head: Uint8Array): Promise<Result<StoredType, string>> {
   const found = await fileTypeFromBuffer(head);
   const type = STORED_TYPES.find((each) => each === found?.mime);
-  return type === undefined
-    ? err("by its own bytes this is none of the files that are taken")
-    : ok(type);
+  return type === undefined ? err("this is not an accepted file type") : ok(type);
 }
 
 /** Where the bytes with this hash lie. */

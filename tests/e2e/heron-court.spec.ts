@@ -419,7 +419,7 @@ async function proveT2(page: Page) {
   await expect(tieIn.getByText("Confidence: level 5 of 6")).toBeVisible();
   await test.step("where the tests prove it, one press settles it with what they name", async () => {
     const shown = tieIn.getByRole("form", { name: "Settle T2 as tests show" });
-    await expect(shown).toContainText(`a building’s sewage from ${HERON[0]}`);
+    await expect(shown).toContainText(`building sewer from ${HERON[0]}`);
     await expect(shown).toContainText("Dye seen twice on video, nothing at the control address");
     await shown.getByRole("button", { name: "Settle T2 as shown" }).click();
   });

@@ -178,7 +178,7 @@ async function settle(page: Page, keys: Keys) {
   await keys.enter(
     tieIn.locator("summary").filter({ hasText: "Settle what it carries and who owns it" }),
   );
-  await keys.choose(tieIn.getByLabel("Carries"), "a building’s sewage");
+  await keys.choose(tieIn.getByLabel("Carries"), "building sewer");
   await keys.choose(tieIn.getByLabel("Owner", { exact: true }), "8 Copper Lane");
   await keys.check(tieIn.getByLabel("Owner accepted it in writing"));
   await keys.choose(tieIn.getByLabel("Evidence"), "Owner confirmed in writing");

@@ -237,7 +237,7 @@ async function reconcile(page: Page, line: string) {
   await expect(tieIn).toHaveCount(1);
   await expect(tieIn.getByRole("heading", { level: 3 })).toContainText("50.0");
   await tieIn.getByText(/Settle what it carries and who owns it/).click();
-  await tieIn.getByLabel("Carries").selectOption({ label: "a building’s sewage" });
+  await tieIn.getByLabel("Carries").selectOption({ label: "building sewer" });
   await tieIn.getByLabel("Owner", { exact: true }).selectOption({ label: "8 Copper Lane" });
   await tieIn.getByLabel("Owner accepted it in writing").check();
   await tieIn.getByLabel("Evidence").selectOption({ label: "Owner confirmed in writing" });

@@ -73,7 +73,7 @@ function Panel({
       <p>Choose where each one goes. Nothing is pasted until then.</p>
       <Scroll>
         <table className="plain">
-          <Heads of={["Pasted", "First values", "Goes into"]} />
+          <Heads of={["Pasted", "Sample values", "Goes into"]} />
           <tbody>
             {pasted.open.map((place) => (
               <OpenColumn

@@ -44,7 +44,7 @@ export function AboutLine({
       <dl className="facts">
         <dt>Handled by</dt>
         <dd>{kept?.name ?? "no one"}</dd>
-        <dt>Upper end of the trunk</dt>
+        <dt>Upper end of the shared line</dt>
         <dd>{line.upperEnd === null ? "unknown" : formatFeet(line.upperEnd)}</dd>
         <dt>At the main connection</dt>
         <dd>
@@ -138,7 +138,7 @@ function FactsForm({ file }: { readonly file: LineFile }) {
           <Field label="Name" name="name" defaultValue={line.name} required />
           <Field label="Town" name="town" defaultValue={line.town} />
           <Field
-            label="Upper end of the trunk"
+            label="Upper end of the shared line"
             name="upperEnd"
             unit="ft"
             width={8}

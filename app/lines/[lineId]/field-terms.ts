@@ -140,7 +140,7 @@ export const POINT_WORDS: Record<PointKind, string> = {
 
 export const TIE_IN_KIND_WORDS: Record<TieInKind, string> = {
   unknown: "not known yet",
-  building: "a building’s sewage",
+  building: "building sewer",
   "yard-drain": "a yard drain",
   "roof-drain": "a roof drain",
   "cleanout-riser": "a cleanout riser",

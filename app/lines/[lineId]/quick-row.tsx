@@ -36,7 +36,7 @@ export function QuickRow({
         <h4>{title}</h4>
         <Fields columns={shown} blank={blank} />
         <details>
-          <summary>More, where you know it</summary>
+          <summary>More details (optional)</summary>
           <Fields columns={folded} blank={blank} />
         </details>
         <SubmitButton pendingWord="Adding …">Add</SubmitButton>

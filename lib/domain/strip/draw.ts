@@ -113,7 +113,7 @@ function endMark(file: LineFile): StripMark[] {
       ...plainMark("upper-end", "upper-end", upperEnd),
       label: "upper end",
       detail: formatFeet(upperEnd),
-      sentence: `The upper end of the trunk at ${formatFeet(upperEnd)}.`,
+      sentence: `The upper end of the shared line at ${formatFeet(upperEnd)}.`,
     },
   ];
 }

@@ -232,7 +232,7 @@ test("renderPacket() names a file that it cannot merge among what is missing, wi
   const first = pdf.text(1).replace(/\s+/g, " ");
   expect(first).toContain("4 items are missing");
   expect(first).toContain("“locked” could not be merged: it is locked with a password.");
-  expect(first).toContain("“cut” could not be merged: it is damaged or was cut off.");
+  expect(first).toContain("“cut” could not be merged: it is damaged or incomplete.");
   expect(first).toContain("“words” could not be merged: it is neither a PDF nor a picture");
   expect(first).toContain("“lost” could not be merged: its bytes are not in the store.");
   expect(pdf.text(2)).toContain("could not be merged");

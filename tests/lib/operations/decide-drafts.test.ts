@@ -272,8 +272,7 @@ test("takeBackDraft() removes nothing that something rests on by now", () => {
   expect(takeBackDraft(act, { ...at, key })).toMatchObject({
     error: {
       reason: "in-use",
-      detail:
-        "tie-in T1 is known by this sighting alone, and is settled or named elsewhere in the file",
+      detail: "tie-in T1 has only this sighting and is used elsewhere in the file",
     },
   });
   expect(file().observations).toHaveLength(1);

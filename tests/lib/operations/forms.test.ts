@@ -93,7 +93,7 @@ describe("takeForm()", () => {
     });
     const broken = (await fullForm()).slice(0, 900);
     expect(await take(act, broken)).toMatchObject({
-      error: { detail: expect.stringContaining("damaged or was cut off") },
+      error: { detail: expect.stringContaining("damaged or incomplete") },
     });
     expect(listForms(act.db, "a1")).toHaveLength(1);
   });

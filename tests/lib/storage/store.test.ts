@@ -65,7 +65,7 @@ test.each([
     ok: false,
     error: {
       reason: "wrong-type",
-      detail: "by its own bytes this is none of the files that are taken",
+      detail: "this is not an accepted file type",
     },
   });
   expect(filesIn(folder)).toEqual([]);

@@ -154,8 +154,8 @@ function SheetChoice({
       </label>
       {work.guessed ? (
         <p className="muted">
-          The file does not say how it writes its letters; they were taken for Windows letters. Look
-          at names with accents.
+          The file does not state its text encoding; Windows encoding was assumed. Check names with
+          accents.
         </p>
       ) : null}
     </div>

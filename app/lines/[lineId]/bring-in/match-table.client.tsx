@@ -27,7 +27,7 @@ export function MatchTable({
     <>
       <Scroll>
         <table className={`plain ${styles["match"]}`}>
-          <Heads of={["In the file", "First values", "Import as"]} />
+          <Heads of={["In the file", "Sample values", "Import as"]} />
           <tbody>
             {Array.from({ length: widthOf(rows) }, (_none, at) => {
               const heading = (head === null ? "" : (rows[head]?.[at] ?? "")) || letterOf(at);
@@ -84,7 +84,7 @@ function LeaveOut({
         className="button"
         onClick={() => onMatch(match.map((key) => (key === UNSAID ? null : key)))}
       >
-        Leave out all {length} of which nothing is said
+        Skip the {length} columns not mapped yet
       </button>
     </div>
   );
@@ -122,7 +122,7 @@ function Missing({
           <option value="">Enter it row by row below</option>
           {column.choices.map(({ value, label }) => (
             <option key={value} value={label}>
-              Every row is: {label}
+              {label} in every row
             </option>
           ))}
         </select>

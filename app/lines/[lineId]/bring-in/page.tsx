@@ -36,8 +36,8 @@ export default async function BringInPage({
     <>
       <PageHead asked={`Import rows into ${target.name}`}>
         <p>
-          From a spreadsheet or a CSV file. Nothing is saved before you have seen it; what can’t be
-          read stays here until you fix it.
+          From a spreadsheet or a CSV file. Nothing is saved until you review it; what can’t be read
+          stays here until you fix it.
         </p>
         <p>
           <Link href={back}>Back to {target.name}</Link>

@@ -73,7 +73,7 @@ function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
         columns={RUN_COLUMNS}
         blank={{ ...RUN_BLANK, ranOn: report.today }}
         addWord="run"
-        emptyWords="No runs yet. Type the first one here; then enter what it saw under Log."
+        emptyWords="No runs yet. Enter the first one here; then enter what it saw under Log."
         readOnly={!mayRecord}
       />
       {mayRecord ? (

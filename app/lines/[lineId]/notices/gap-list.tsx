@@ -2,7 +2,7 @@
 export function GapList({ gaps }: { readonly gaps: readonly string[] }) {
   if (gaps.length === 0) return null;
   return (
-    <ul className="mend small" aria-label="What this letter still lacks">
+    <ul className="mend small plain-list" aria-label="What this letter still lacks">
       {gaps.map((gap) => (
         <li key={gap}>{gap}</li>
       ))}

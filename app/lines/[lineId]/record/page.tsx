@@ -44,8 +44,8 @@ function FirstRecord() {
       example="Card 1184 of 1958, measured from the main: House 12 at 18.0 ft left, 4 in concrete, wye; House 14 at 34.0 ft left."
     >
       <p>
-        Enter each record once, then every connection that it shows, as it is written there, also
-        where you think it is wrong.
+        Enter each record once, then every connection that it shows, as it is written there, even if
+        you think it is wrong.
       </p>
     </Empty>
   );

@@ -46,7 +46,9 @@ function Easement({ crossing }: { readonly crossing: Crossing }) {
     return (
       <>
         recorded
-        {crossing.recordingNumber === "" ? ", number not noted" : ` as ${crossing.recordingNumber}`}
+        {crossing.recordingNumber === ""
+          ? ", number not recorded"
+          : ` as ${crossing.recordingNumber}`}
       </>
     );
   return (

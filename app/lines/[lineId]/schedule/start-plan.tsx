@@ -41,7 +41,7 @@ export function StartPlan({
       </form>
       {wished === null || (steps.length === 0 && !typed) ? null : (
         <table className="plain">
-          <caption>To start on {formatDay(wished, today)}</caption>
+          <caption>To start {formatDay(wished, today)}</caption>
           <thead>
             <tr>
               <th scope="col">By</th>

@@ -85,7 +85,7 @@ const EVENTS: Record<ClockEvent, string> = {
   "permit-expires": "the permit expires",
   "emergency-work": "emergency work begins",
   "authority-order": "the authority gives an order",
-  "tenant-entry": "a dwelling is entered",
+  "tenant-entry": "a home is entered",
   "dye-test": "dye goes down the sewer",
   "drains-paused": "drains are shut down",
   "inspection-booked": "an inspection is scheduled",

@@ -15,7 +15,7 @@ const STATE_WORDS: Readonly<Record<DrawingCheck["state"], string>> = {
 const MARKS = [
   { value: "shown", label: "shown" },
   { value: "not-shown", label: "not shown" },
-  { value: "does-not-apply", label: "does not apply" },
+  { value: "does-not-apply", label: "not applicable" },
 ];
 
 /** Each thing that the counter looks for on the drawing, marked by the program or by a person. */

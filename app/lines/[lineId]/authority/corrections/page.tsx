@@ -42,7 +42,7 @@ export default async function CorrectionsPage({
         note="One row for each comment of the corrections letter. The permit is resubmitted once each is answered, or has a reason why it is not changed."
       >
         {newest === undefined ? (
-          <Empty title="No corrections asked for.">
+          <Empty title="No corrections required.">
             <p>
               When the authority asks for corrections, record that step under{" "}
               <Link href={`/lines/${lineId}/authority/permits`}>Permits and inspections.</Link>

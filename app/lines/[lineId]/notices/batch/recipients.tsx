@@ -112,7 +112,7 @@ function Row({
 
 function whyWords(file: LineFile, { recipient, isProposed, isCopy }: BatchRow): string {
   const { partyId, propertyId, tieInId } = recipient;
-  const stake = propertyId === null ? "public body" : stakeAt(file, partyId, propertyId);
+  const stake = propertyId === null ? "public agency" : stakeAt(file, partyId, propertyId);
   const about = tieInId === null ? "" : `, about tie-in ${tieInName(file, tieInId)}`;
   return `${isCopy ? "copy for their file, as " : ""}${stake}${about}${isProposed ? "" : "; added by the office"}`;
 }

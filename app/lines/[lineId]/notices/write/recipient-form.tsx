@@ -166,7 +166,7 @@ function RecipientBox({
 function hadWords({ had, written }: { readonly had: number; readonly written: number }): string {
   if (had === 0) return "";
   const letter = "already has this letter";
-  return written === 0 ? `; ${letter}, on an older version` : `; ${letter}`;
+  return written === 0 ? `; ${letter} (older version)` : `; ${letter}`;
 }
 
 function placeWords(file: LineFile, { partyId, propertyId, tieInId, paperId }: Recipient): string {
