@@ -49,6 +49,14 @@ const styles = StyleSheet.create({
     color: INK.soft,
   },
   closeEntry: { paddingVertical: 0.3 },
+  signed: { flexDirection: "row", columnGap: 20, marginTop: 60 },
+  signature: {
+    borderTopWidth: 0.6,
+    borderTopColor: INK.ink,
+    paddingTop: 3,
+    fontSize: 8.5,
+    color: INK.soft,
+  },
   checks: { marginTop: 10 },
   source: { fontSize: 8, color: INK.soft, marginBottom: 2 },
   check: { width: 82, paddingRight: 8, fontSize: 8.5 },
@@ -115,8 +123,23 @@ export function CoverDocument({
         ))}
         <Index entries={index} close={close} />
         <Checks packet={packet} close={close} />
+        <Signed words={packet.signed ?? []} />
       </Page>
     </Document>
+  );
+}
+
+/** Signed by hand, and unsigned until then. */
+function Signed({ words }: { readonly words: readonly string[] }) {
+  if (words.length === 0) return null;
+  return (
+    <View style={styles.signed} wrap={false}>
+      {words.map((each, at) => (
+        <Text key={each} style={{ ...styles.signature, flex: at === 0 ? 2 : 1 }}>
+          {each}
+        </Text>
+      ))}
+    </View>
   );
 }
 

@@ -29,6 +29,7 @@ import { accountPapers } from "#lib/domain/paper/account-papers.ts";
 import { agreementPaper, readingCopy } from "#lib/domain/paper/agreement-paper.ts";
 import { correctionsAnswer } from "#lib/domain/paper/corrections-answer.ts";
 import { declarationsOf } from "#lib/domain/paper/declaration.ts";
+import { feeSheet } from "#lib/domain/paper/fee-sheet.ts";
 import { statementsOf } from "#lib/domain/paper/statement.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { readStored } from "#lib/storage/store.ts";
@@ -197,6 +198,11 @@ const MAKERS: Record<StoredKind, (making: Making) => Promise<Uint8Array | Made>>
     if (sheet === null) throw new DocumentRefused("No corrections were asked for by this step.");
     return renderClerkSheet(sheet);
   },
+  fees: ({ job, facts }) => {
+    const sheet = feeSheet(facts, job.subjectIds[0] ?? "");
+    if (sheet === null) throw new DocumentRefused("The permit is no longer in the file.");
+    return renderClerkSheet(sheet);
+  },
   declaration: declarations,
 };
 
@@ -250,6 +256,7 @@ const KIND_NAMES: Record<StoredKind, string> = {
   agreement: "Agreement draft",
   form: "Form",
   corrections: "Answers to corrections",
+  fees: "Permit fees",
   declaration: "Declaration of delivery",
 };
 

@@ -30,6 +30,7 @@ const KIND_WORDS: Record<JobKind, string> = {
   agreement: "the draft of an agreement",
   form: "the authority’s form",
   corrections: "the answers to corrections",
+  fees: "the sheet of permit fees",
   declaration: "a declaration of delivery",
 };
 
@@ -47,6 +48,7 @@ const SUBJECTS: Record<JobKind, { readonly rows: readonly ListName[]; readonly o
   agreement: { rows: ["agreements"], one: "agreements" },
   form: { rows: [], one: "forms" },
   corrections: { rows: ["permitSteps"], one: "rounds of corrections" },
+  fees: { rows: ["permits"], one: "permits" },
   declaration: { rows: ["deliveries"], one: "deliveries" },
 };
 

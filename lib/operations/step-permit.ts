@@ -1,3 +1,4 @@
+import { listJobs } from "#db/queries/job.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { insertRow } from "#db/queries/row.ts";
 import { clocksOf } from "#lib/domain/clocks/clocks.ts";
@@ -6,6 +7,7 @@ import { asBuiltWanting } from "#lib/domain/closing/as-built.ts";
 import { landWithoutConsent } from "#lib/domain/consent/land-consents.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
+import type { Upload } from "#lib/domain/facts/upload.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { finalBar } from "#lib/domain/packet/final-bar.ts";
 import { RESUBMITS, resubmissionBar } from "#lib/domain/permit/corrections.ts";
@@ -58,6 +60,7 @@ export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string },
     const wrong = wrongStep(act, file, { permit: permit.value, state, on });
     if (wrong !== null) return wrong;
     if (state === "emergency" && note.trim() === "") return refuse("missing-value", "note", LEAVE);
+    const sent = state === "as-built-submitted" ? newestAsBuilt(act, file) : undefined;
     const step: PermitStep = {
       id: act.newId(),
       permitId,
@@ -65,14 +68,23 @@ export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string },
       on,
       by: act.actor.name,
       note: note.trim(),
+      uploadId: sent?.id ?? null,
     };
     return ok({
       value: { stepId: step.id },
-      sentence: `${permitName(permit.value)}: ${PERMIT_STATE_WORDS[state]}, ${formatDate(on)}${step.note === "" ? "." : `. ${step.note}`}`,
+      sentence: `${permitName(permit.value)}: ${PERMIT_STATE_WORDS[state]}, ${formatDate(on)}${step.note === "" ? "." : `. ${step.note}`}${sent === undefined ? "" : ` Sent: ${sent.name}`}`,
       detail: { before: permitStateOf(file, permit.value), after: step },
       write: (db) => insertRow(db, "permitSteps", { lineId, row: step }),
     });
   });
+}
+
+/** The as-built that was made last: what is sent with the step stays as it was sent. */
+function newestAsBuilt({ db }: Act, { line, uploads }: LineFile): Upload | undefined {
+  const made = listJobs(db, line.id).find(
+    ({ kind, state }) => kind === "as-built" && state === "done",
+  );
+  return uploads.find(({ id }) => id === made?.uploadId);
 }
 
 const LEAVE = "Enter who at the authority allowed the work before the permit, and when";

@@ -687,6 +687,7 @@ export function aPermitStep(
     on: "2026-11-20",
     by: "Dana Okafor",
     note: "",
+    uploadId: null,
     ...overrides,
   };
 }

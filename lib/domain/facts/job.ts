@@ -13,6 +13,7 @@ export const JOB_KINDS = [
   "agreement",
   "form",
   "corrections",
+  "fees",
   "declaration",
 ] as const;
 export type JobKind = (typeof JOB_KINDS)[number];
@@ -28,7 +29,7 @@ export interface Job {
   /**
    * For letters: which ones, in this order; for mailings, labels and door hangers: which, for labels
    * the kind of sheet first; for statements and accounts: whose, by property; for a form:
-   * which; for corrections: of which round; for declarations: of which
+   * which; for corrections: of which round; for fees: of which permit; for declarations: of which
    * deliveries.
    */
   readonly subjectIds: readonly string[];

@@ -1,4 +1,16 @@
-import { cents, day, idOf, maybe, oneOf, type RowOf, ref, row, usually, words } from "./field.ts";
+import {
+  cents,
+  day,
+  idOf,
+  late,
+  maybe,
+  oneOf,
+  type RowOf,
+  ref,
+  row,
+  usually,
+  words,
+} from "./field.ts";
 
 /** What happened to a fee: the authority billed it, the office paid it, money came back. */
 const FEE_ENTRY_KINDS = ["billed", "paid", "refunded"] as const;
@@ -20,6 +32,8 @@ export const PERMIT_FEE_ENTRY = row({
     on: day,
     /** The authority’s receipt or invoice number. */
     receipt: words,
+    /** Who paid, or took the money back, and how: `Dana Okafor, check 2214`. */
+    by: late(words),
     note: words,
   },
 });

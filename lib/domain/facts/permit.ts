@@ -56,6 +56,8 @@ export const PERMIT_STEP = row({
     on: day,
     by: words,
     note: words,
+    /** What went to the authority with this step, as it was sent; null: nothing that is on file. */
+    uploadId: late(maybe(ref("uploads"))),
   },
 });
 

@@ -40,6 +40,7 @@ export function composeAsBuilt(input: PacketInput): Packet {
       "Drawn from what was measured and recorded as done, by the persons named on the sheets. Where nothing was built, the line is drawn as the camera and the records show it. Not a survey.",
     ],
     sheets: asBuiltSheets(input, built),
+    signed: ["Prepared by: name and signature", "Date"],
     footer: [office.name, `${file.line.name}, as built`, EN.day(report.today)].join(" · "),
   };
 }

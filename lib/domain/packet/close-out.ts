@@ -5,9 +5,11 @@ import { accountsIn } from "../ledger/accounts.ts";
 import { statementRows } from "../ledger/statement-of-account.ts";
 import { formatCents } from "../money/format-cents.ts";
 import { heading, list, paragraph, table } from "../paper/common.ts";
+import { feeBlocks } from "../paper/fee-sheet.ts";
 import type { LetterBlock } from "../paper/letter.ts";
 import { EN } from "../paper/words-en.ts";
 import { streetOf } from "../party/stakeholders.ts";
+import { feesOf } from "../permit/fees.ts";
 import { PERMIT_STATE_WORDS } from "../permit/state-words.ts";
 import { permitName, stepsOf } from "../permit/steps.ts";
 import { tallyOf } from "../reconnection/tally.ts";
@@ -92,6 +94,7 @@ function closingSheet(input: PacketInput): Sheet {
   return composed("as-built", "How the file stands", [
     ...table(["", ""], rows),
     ...permitBlocks(input),
+    ...feesPaid(input),
     ...(tally.length === 0
       ? []
       : [heading("Branches that the work closed"), ...list(tally.map(({ sentence }) => sentence))]),
@@ -109,6 +112,17 @@ function permitBlocks({ file }: PacketInput): LetterBlock[] {
   );
   if (rows.length === 0) return [heading("Permits"), paragraph("None on file.")];
   return [heading("Permits, step by step"), ...table(["Permit", "On", "Step", "Per"], rows)];
+}
+
+/** What each permit cost, with receipts; nothing where no amount passed. */
+function feesPaid({ file, report }: PacketInput): LetterBlock[] {
+  const connections = report.tieIns.filter(({ live }) => live).length;
+  return file.permits
+    .filter(({ id }) => file.permitFees.some(({ permitId }) => permitId === id))
+    .flatMap((permit) => [
+      heading(`Fees: ${permitName(permit)}`),
+      ...feeBlocks(file, permit, feesOf(file, permit, connections)),
+    ]);
 }
 
 /** Every account with all of its entries: nothing of the ledger is summed up only. */
@@ -164,6 +178,10 @@ function paperSheets({ file }: PacketInput): Sheet[] {
     file.authority?.requirements.find((each) => each.id === id)?.title ?? "Enclosure";
   const papers = [
     ...file.built.map(({ uploadId }) => ({ uploadId, title: "As-built" })),
+    ...file.permitSteps.map(({ uploadId, on, state }) => ({
+      uploadId,
+      title: `Sent with “${PERMIT_STATE_WORDS[state]}”, ${EN.day(on)}`,
+    })),
     ...file.requirementMarks.map(({ uploadId, requirementId }) => ({
       uploadId,
       title: requirement(requirementId),

@@ -50,4 +50,6 @@ export interface Packet {
   readonly contents: readonly string[];
   readonly sheets: readonly Sheet[];
   readonly footer: string;
+  /** Places on the cover to sign by hand, each with its words; left out: none. */
+  readonly signed?: readonly string[];
 }

@@ -109,6 +109,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
       aForm({ state: "issued", on: DAY, note: "" }),
     ],
   },
+  printFeesAction: { args: () => [LINE, ["no-such-permit"]], writes: true },
   printCorrectionsAction: {
     args: (db) => [
       "ropewalk-0001",

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { renderPacket } from "#lib/documents/render-packet.tsx";
+import { composeAsBuilt } from "#lib/domain/packet/as-built.ts";
 import { composeCloseOut } from "#lib/domain/packet/close-out.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { demoLines } from "#tests/support/demo.ts";
@@ -43,4 +44,15 @@ test("composeCloseOut() is one document with an index that leads to every sheet,
   expect(open.missing.join(" ")).toContain("Not final: side sewer permit");
   // Work that nobody recorded as done is told once.
   expect(open.missing.join(" ").match(/recorded as done/g)).toHaveLength(1);
+});
+
+test("an as-built has a place to sign on its cover, and nobody’s name in it", async () => {
+  const { office, tollgate } = await demoLines();
+  const packet = composeAsBuilt({
+    file: tollgate,
+    report: reportOn(tollgate, "2026-11-25"),
+    office,
+  });
+  const cover = readPdf(await renderPacket(packet, new Map())).text(1);
+  expect(cover).toMatch(/Prepared by: name and signature\s+Date/);
 });

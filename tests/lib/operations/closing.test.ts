@@ -2,18 +2,24 @@ import { describe, expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
 import { insertRow } from "#db/queries/row.ts";
 import type { PermitState } from "#lib/domain/facts/permit.ts";
+import { composeAsBuilt } from "#lib/domain/packet/as-built.ts";
+import { composeCloseOut } from "#lib/domain/packet/close-out.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { chooseRule } from "#lib/operations/choose-rule.ts";
 import { closeLine } from "#lib/operations/close-line.ts";
 import { markRequirement } from "#lib/operations/mark-requirement.ts";
 import { recordBuilt } from "#lib/operations/record-built.ts";
+import { runNextJob } from "#lib/operations/run-job.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
+import { startJob } from "#lib/operations/start-job.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
+import { readStored } from "#lib/storage/store.ts";
 import {
   aLand,
   anAuthority,
+  anOffice,
   aPermit,
   aRequirement,
   aRule,
@@ -29,6 +35,7 @@ import {
   measureBranches,
   must,
 } from "#tests/support/office.ts";
+import { aWorkplace } from "#tests/support/workplace.ts";
 
 const DIG = aScopeItem("dig", { title: "Dig", from: 500, to: 1_500 });
 const FEE = aScopeItem("fee", { title: "Permit", kind: "permit-fee", place: "general" });
@@ -161,6 +168,37 @@ describe("the final", () => {
     must(markRequirement(act, { ...mark, state: "does-not-apply" }));
     expect(none.walk("final")).toMatchObject({ ok: true });
     expect(desk().walk(...WORK, "passed-may-backfill", "final")).toMatchObject({ ok: true });
+  });
+});
+
+describe("the as-built that is sent", () => {
+  test("stepPermit() keeps with the step the as-built made last, as it was sent", async () => {
+    const at = desk();
+    const { act, lineId } = at;
+    const make = async () => {
+      must(startJob(act, { lineId, kind: "as-built", subjectIds: [] }));
+      expect(await runNextJob(aWorkplace(at).place)).toBe(true);
+    };
+    await make();
+    const [first] = fileOf(act, lineId).uploads;
+    if (first === undefined) throw new Error("no as-built");
+    must(recordBuilt(act, { lineId, itemId: "dig", ...WORD }));
+    at.walk(...WORK, "passed-may-backfill", "as-built-submitted");
+    const submitted = fileOf(act, lineId).permitSteps.at(-1);
+    expect(submitted).toMatchObject({ state: "as-built-submitted", uploadId: first.id });
+    expect(fileOf(act, lineId).history.at(-1)?.sentence).toContain(`Sent: ${first.name}`);
+    const sent = readStored(act.dataFolder, first.sha256);
+    await make();
+    const file = fileOf(act, lineId);
+    expect(file.uploads).toHaveLength(2);
+    expect(file.permitSteps.at(-1)?.uploadId).toBe(first.id);
+    expect(readStored(act.dataFolder, first.sha256)).toEqual(sent);
+    const office = anOffice();
+    const report = reportOn(file, act.today);
+    expect(composeAsBuilt({ file, report, office }).signed).toContain("Date");
+    expect(
+      composeCloseOut({ file, report, office }).sheets.map(({ uploadId }) => uploadId),
+    ).toContain(first.id);
   });
 });
 

@@ -65,5 +65,8 @@ export const stepPermitAction = formAction(onLineAt({ permitId: id }), {
 /** Has the answers to one round of corrections made for the clerk. */
 export const printCorrectionsAction = jobAction("corrections", "work-the-file");
 
+/** Has what a permit cost and who paid it made for the file. */
+export const printFeesAction = jobAction("fees", "work-the-file");
+
 /** Starts the whole packet being made as one PDF. */
 export const buildPacketAction = jobAction("packet", "work-the-file");

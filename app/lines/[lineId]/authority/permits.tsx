@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
@@ -85,13 +86,13 @@ function PermitArticle({
       {steps.length > SHOWN ? (
         <details>
           <summary>{counted(steps.length - SHOWN, "earlier step")}</summary>
-          <Steps steps={steps.slice(0, -SHOWN)} today={today} />
+          <Steps lineId={lineId} steps={steps.slice(0, -SHOWN)} today={today} />
         </details>
       ) : null}
       {steps.length === 0 ? (
         <p>No steps recorded: {PERMIT_STATE_WORDS[state]}.</p>
       ) : (
-        <Steps steps={steps.slice(-SHOWN)} today={today} />
+        <Steps lineId={lineId} steps={steps.slice(-SHOWN)} today={today} />
       )}
       {work ? (
         <NextStep
@@ -111,9 +112,11 @@ function PermitArticle({
 const SHOWN = 2;
 
 function Steps({
+  lineId,
   steps,
   today,
 }: {
+  readonly lineId: string;
   readonly steps: readonly PermitStep[];
   readonly today: string;
 }) {
@@ -127,6 +130,12 @@ function Steps({
             {step.by}
             {step.note === "" ? "" : `: ${step.note}`}
           </span>
+          {step.uploadId === null ? null : (
+            <>
+              {" "}
+              <Link href={`/lines/${lineId}/notices/paper/${step.uploadId}`}>What was sent</Link>
+            </>
+          )}
         </li>
       ))}
     </ol>

@@ -1,15 +1,9 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import type { FeeEntryKind } from "#lib/domain/facts/permit-fee.ts";
+import { FEE_ENTRY_WORDS } from "#lib/domain/paper/fee-sheet.ts";
 import { permitName } from "#lib/domain/permit/steps.ts";
 import { optionsOf } from "../../terms.ts";
-
-const KIND_WORDS: Record<FeeEntryKind, string> = {
-  billed: "billed by the authority",
-  paid: "paid",
-  refunded: "returned to us",
-};
 
 /** One amount a row, with the authority’s receipt. */
 export function feeColumns({
@@ -25,10 +19,17 @@ export function feeColumns({
       required: true,
       choices: distinct(permits.map((permit) => ({ value: permit.id, label: permitName(permit) }))),
     },
-    { key: "kind", title: "What", kind: "choice", width: 18, choices: optionsOf(KIND_WORDS) },
+    { key: "kind", title: "What", kind: "choice", width: 18, choices: optionsOf(FEE_ENTRY_WORDS) },
     { key: "amount", title: "Amount", kind: "cents", width: 12, required: true, example: "310.00" },
     { key: "on", title: "Date", kind: "day", width: 12, required: true },
     { key: "receipt", title: "Receipt or invoice", kind: "text", width: 16, example: "R-55-0102" },
+    {
+      key: "by",
+      title: "Paid by",
+      kind: "text",
+      width: 20,
+      example: "Dana Okafor, check 2214",
+    },
     {
       key: "feeId",
       title: "For",

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit } from "#lib/domain/facts/permit.ts";
@@ -9,6 +10,7 @@ import { isNeverIssued, permitName, permitStateOf } from "#lib/domain/permit/ste
 import { lineFileOf } from "../../file.ts";
 import { LineGrid } from "../../line-grid.tsx";
 import { QuestionHead } from "../../question-head.tsx";
+import { printFeesAction } from "../actions.ts";
 import { feeColumns } from "./columns.ts";
 import { FeeTable } from "./fee-table.tsx";
 
@@ -24,7 +26,7 @@ export default async function FeesPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report } = await lineFileOf(lineId);
+  const { file, report, may } = await lineFileOf(lineId);
   const connections = report.tieIns.filter(({ live }) => live).length;
   const running = file.permits.filter((permit) => !isNeverIssued(permitStateOf(file, permit)));
   const permits = running.length === 0 ? [EXPECTED] : running;
@@ -52,26 +54,39 @@ export default async function FeesPage({
               : {})}
           >
             <PermitPart file={file} permit={permit} connections={connections} />
+            {may("work-the-file") && file.permitFees.some((fee) => fee.permitId === permit.id) ? (
+              <div className="screen-only">
+                <JobButton
+                  start={printFeesAction.bind(null, lineId, [permit.id])}
+                  working="Making the fee sheet"
+                  paper={`/lines/${lineId}/notices/paper`}
+                >
+                  Fees paid as PDF
+                </JobButton>
+              </div>
+            ) : null}
           </Section>
         ))
       )}
       {file.permits.length === 0 ? null : (
-        <Section
-          title="Bills, payments and refunds"
-          id="payments"
-          note="With the authority alone; what neighbors pay is in the ledger."
-        >
-          <LineGrid
-            lineId={lineId}
-            table="permitFees"
-            rows={file.permitFees.map((entry) => ({ ...entry }))}
-            columns={feeColumns(file)}
-            blank={{ permitId: file.permits[0]?.id ?? "", kind: "paid", feeId: null, on: null }}
-            addWord="amount"
-            label="Bills, payments and refunds"
-            emptyWords="Nothing billed or paid yet."
-          />
-        </Section>
+        <div className={file.permitFees.length === 0 ? "screen-only" : undefined}>
+          <Section
+            title="Bills, payments and refunds"
+            id="payments"
+            note="With the authority alone; what neighbors pay is in the ledger."
+          >
+            <LineGrid
+              lineId={lineId}
+              table="permitFees"
+              rows={file.permitFees.map((entry) => ({ ...entry }))}
+              columns={feeColumns(file)}
+              blank={{ permitId: file.permits[0]?.id ?? "", kind: "paid", feeId: null, on: null }}
+              addWord="amount"
+              label="Bills, payments and refunds"
+              emptyWords="Nothing billed or paid yet."
+            />
+          </Section>
+        </div>
       )}
     </>
   );
