@@ -92,6 +92,7 @@ function builderOf(holds: Holds, name: string): Builder {
     case "idOf":
       return text(name);
     case "whole":
+    case "from1":
       return integer(name);
     case "decimal":
     case "degrees":
@@ -154,5 +155,7 @@ function storedShapes(fields: Fields): Record<string, z.ZodType> {
 
 function isNumber({ what }: Holds): boolean {
   const plain = what as Plain;
-  return WHOLE.has(plain) || REAL.has(plain) || ["whole", "decimal", "degrees"].includes(what);
+  return (
+    WHOLE.has(plain) || REAL.has(plain) || ["whole", "from1", "decimal", "degrees"].includes(what)
+  );
 }

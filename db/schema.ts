@@ -30,6 +30,7 @@ import { LETTER_KINDS } from "#lib/domain/facts/notice.ts";
 import { PERMIT_KINDS } from "#lib/domain/facts/permit.ts";
 import {
   DRAWING_ITEM,
+  DRAWING_SCALE,
   PAVEMENT_RULE,
   PERMIT_ORDER,
   REQUIREMENT_CONDITION,
@@ -219,6 +220,12 @@ export const pavementRules = sqliteTable(
 export const drawingItems = sqliteTable(
   "drawing_items",
   { ...factColumns(DRAWING_ITEM.fields), ...ofAuthority() },
+  (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
+);
+
+export const scales = sqliteTable(
+  "drawing_scales",
+  { ...factColumns(DRAWING_SCALE.fields), ...ofAuthority() },
   (t) => [primaryKey({ columns: [t.authorityId, t.id] })],
 );
 

@@ -449,6 +449,13 @@ export const AUTHORITY: Authority = {
     drawingItem("connections", "Every connection with its distance from the main"),
     drawingItem("pipe-size-and-material", "Size and material of the pipe"),
   ],
+  scales: [10, 20].map((feetPerInch) => ({
+    id: `${DISTRICT}-scale-${feetPerInch}`,
+    authorityId: DISTRICT,
+    feetPerInch,
+    citation: "Quillhaven Side Sewer Handbook, part 3 (invented)",
+    asOf: AS_OF,
+  })),
   proofRules: [
     proofRule("first-class", "never"),
     proofRule("certified", "attempted"),

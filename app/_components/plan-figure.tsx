@@ -10,9 +10,12 @@ import { Scroll } from "./scroll.tsx";
 export function PlanFigure({
   plan,
   narrow,
+  note,
 }: {
   readonly plan: PlanView;
   readonly narrow: PlanView | null;
+  /** What else is said below it; empty: nothing. */
+  readonly note: string;
 }) {
   return (
     <figure className={styles["figure"]}>
@@ -24,7 +27,9 @@ export function PlanFigure({
       {narrow === null ? null : (
         <PlanSvg plan={narrow} className={`${styles["plan"]} ${styles["narrow"]}`} />
       )}
-      <figcaption className="muted small">{PLAN_NOTE}</figcaption>
+      <figcaption className="muted small">
+        {note === "" ? PLAN_NOTE : `${note} ${PLAN_NOTE}`}
+      </figcaption>
     </figure>
   );
 }

@@ -16,6 +16,7 @@ import {
   refusalSteps,
   requirements,
   rules,
+  scales,
   statutoryPapers,
 } from "#db/schema.ts";
 import {
@@ -65,6 +66,7 @@ const PARTS = {
   permitOrders,
   pavementRules,
   drawingItems,
+  scales,
   proofRules,
   statutoryPapers,
 } satisfies Record<AuthorityPart, unknown>;

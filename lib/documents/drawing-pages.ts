@@ -14,11 +14,11 @@ export interface DrawingPage {
 }
 
 /** Scales of an engineer’s ruler, feet to an inch. */
-const SCALES = [10, 20, 30, 40] as const;
-export type FeetPerInch = (typeof SCALES)[number];
+const SCALES = [10, 20, 30, 40];
 
 export interface DrawingPages {
-  readonly feetPerInch: FeetPerInch;
+  /** Feet to an inch at full size. */
+  readonly feetPerInch: number;
   readonly pages: readonly DrawingPage[];
 }
 
@@ -43,31 +43,34 @@ interface CutPage extends DrawingPage {
 
 interface Cutting {
   readonly count: number;
-  readonly feetPerInch: FeetPerInch;
+  readonly feetPerInch: number;
 }
 
 /**
- * Cuts a line drawing into as few landscape pages as hold all of it at 1 in = 10, 20, 30 or 40 ft, at the
- * largest of these scales that takes no more of them. A cut stands where nothing is marked nearby. Where much stands close
- * together pages get shorter stretches, so that all fits in height and no words lie across a cut; where
- * even that does not help, second lines are left out.
+ * Cuts a line drawing into as few landscape pages as hold all of it at a scale that the authority allows
+ * (none said: 1 in = 10, 20, 30 or 40 ft), at the largest of them that takes no more pages. A cut stands
+ * where nothing is marked nearby. Where much stands close together pages get shorter stretches, so that
+ * all fits in height and no words lie across a cut; where even that does not help, second lines are left
+ * out. No other scale is ever taken.
  */
-export function drawingPages(drawing: StripDrawing): DrawingPages {
+export function drawingPages(drawing: StripDrawing, allowed: readonly number[] = []): DrawingPages {
+  const scales = allowed.length === 0 ? SCALES : allowed;
   const extent = Math.max(drawing.extent, LEAST);
   const most = Math.ceil(extent / LEAST);
-  for (let count = Math.ceil(extent / roomAt(40)); count <= most; count += 1) {
-    for (const feetPerInch of SCALES) {
+  for (let count = Math.ceil(extent / roomAt(Math.max(...scales))); count <= most; count += 1) {
+    for (const feetPerInch of scales) {
       if (extent > count * roomAt(feetPerInch)) continue;
       const pages = cut(drawing, { count, feetPerInch }, null);
       if (pages.every(isWhole)) return { feetPerInch, pages };
     }
   }
-  const dense = { count: Math.ceil(extent / roomAt(10)), feetPerInch: 10 } as const;
-  return { feetPerInch: 10, pages: cut(drawing, dense, PLAN_HEIGHT) };
+  const feetPerInch = scales.find((scale) => roomAt(scale) >= LEAST) ?? Math.max(...scales);
+  const count = Math.ceil(extent / roomAt(feetPerInch));
+  return { feetPerInch, pages: cut(drawing, { count, feetPerInch }, PLAN_HEIGHT) };
 }
 
 /** Length of line that one page has room for at most. */
-function roomAt(feetPerInch: FeetPerInch): Cft {
+function roomAt(feetPerInch: number): Cft {
   return Math.floor(((PLAN_WIDTH - 2 * PLAN_LEFT) * feetPerInch * 100) / 72);
 }
 

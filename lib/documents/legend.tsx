@@ -4,7 +4,6 @@ import { EN } from "#lib/domain/paper/words-en.ts";
 import type { StripDrawing, StripMark } from "#lib/domain/strip/drawing.ts";
 import { pipeHatch } from "#lib/domain/strip/strip-hatch.ts";
 import type { Shape, StripPlan } from "#lib/domain/strip/strip-shape.ts";
-import type { FeetPerInch } from "./drawing-pages.ts";
 import { INK } from "./ink.ts";
 import { StripSvg } from "./strip-svg.tsx";
 
@@ -33,7 +32,7 @@ export function Legend({
   width,
 }: {
   readonly drawing: StripDrawing;
-  readonly feetPerInch: FeetPerInch;
+  readonly feetPerInch: number;
   readonly width: number;
 }) {
   const used = MATERIALS.filter((name) => drawing.pipes.some(({ material }) => material === name));

@@ -4,6 +4,7 @@ import { formatDrawingStation } from "#lib/domain/length/station.ts";
 import type { Sheet } from "#lib/domain/packet/packet.ts";
 import { textWidth } from "#lib/domain/say/text-width.ts";
 import { PLAN_NOTE, type PlanView } from "#lib/domain/strip/draw-plan.ts";
+import { scaleWords } from "#lib/domain/strip/plan-scale.ts";
 import type { BlockManner } from "./block-manner.ts";
 import { Blocks } from "./blocks.tsx";
 import { columnShares } from "./columns.ts";
@@ -161,7 +162,9 @@ export function SheetDocument({
         <BlockPage sheet={sheet} context={context} />
       ) : (
         <>
-          {sheet.plan === null ? null : <PlanPage plan={sheet.plan} context={context} />}
+          {sheet.plans.map((plan) => (
+            <PlanPage key={plan.sheet} plan={plan} sheet={sheet} context={context} />
+          ))}
           <DrawingPagesOf sheet={sheet} drawing={sheet.drawing} context={context} />
           {sheet.blocks.length === 0 || isRoomUnder(sheet) ? null : (
             <BlockPage sheet={sheet} context={context} />
@@ -204,14 +207,26 @@ function BlockPage({ sheet, context }: { readonly sheet: Sheet; readonly context
 }
 
 /** The line on the ground, north up, to scale. */
-function PlanPage({ plan, context }: { readonly plan: PlanView; readonly context: SheetContext }) {
+function PlanPage({
+  plan,
+  sheet,
+  context,
+}: {
+  readonly plan: PlanView;
+  readonly sheet: Sheet;
+  readonly context: SheetContext;
+}) {
+  const title = plan.of === 1 ? "Plan view" : `Plan view, sheet ${plan.sheet} of ${plan.of}`;
+  const amiss = plan.isAllowed
+    ? ""
+    : `, WHICH IS NOT A SCALE THAT THE AUTHORITY ALLOWS (${scaleWords(sheet.scales ?? [])})`;
   return (
     <Page size="LETTER" orientation="landscape" style={{ ...styles.page, ...styles.wide }}>
-      <Head title="Plan view" context={context} />
+      <Head title={title} context={context} />
       <StripSvg plan={plan} />
       <View style={styles.drawingFoot}>
         <Text style={styles.small}>
-          {`1 in = ${plan.feetPerInch} ft when printed at full size. ${PLAN_NOTE}`}
+          {`1 in = ${plan.feetPerInch} ft when printed at full size${amiss}. ${PLAN_NOTE}`}
         </Text>
       </View>
     </Page>
@@ -227,7 +242,7 @@ function DrawingPagesOf({
   readonly drawing: NonNullable<Sheet["drawing"]>;
   readonly context: SheetContext;
 }) {
-  const { feetPerInch, pages } = drawingPages(drawing);
+  const { feetPerInch, pages } = drawingPages(drawing, sheet.scales);
   return pages.map((page) => (
     <Page
       key={page.from}
@@ -259,9 +274,9 @@ const UNDER_LINE = 14.5;
 const MORE_LINE = 10.5;
 
 /** Whether what a drawing’s sheet says in words has room below its last page’s drawing. */
-function isRoomUnder({ drawing, blocks }: Sheet): boolean {
+function isRoomUnder({ drawing, scales, blocks }: Sheet): boolean {
   if (drawing === null || blocks.length === 0) return false;
-  const last = drawingPages(drawing).pages.at(-1);
+  const last = drawingPages(drawing, scales).pages.at(-1);
   const height = blocks.reduce((sum, block) => sum + heightUnder(block), 0);
   return last !== undefined && last.plan.height + height <= PLAN_HEIGHT;
 }

@@ -133,6 +133,11 @@ export function fieldsFor(use: Use) {
         .int({ error: `Enter a whole number from 0 to ${most}` })
         .min(0, `Enter a whole number from 0 to ${most}`)
         .max(most, `Enter a whole number from 0 to ${most}`),
+    from1: (most: number) =>
+      z
+        .int({ error: `Enter a whole number from 1 to ${most}` })
+        .min(1, `Enter a whole number from 1 to ${most}`)
+        .max(most, `Enter a whole number from 1 to ${most}`),
     decimal: (most: number) =>
       z
         .number({ error: `Enter a number from 0 to ${most}` })

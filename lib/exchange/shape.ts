@@ -73,6 +73,7 @@ function heldShape(holds: Holds, by: Shaper): z.ZodType {
     case "oneOf":
       return f.oneOf(holds.values);
     case "whole":
+    case "from1":
     case "decimal":
     case "degrees":
       return f[holds.what](holds.most);

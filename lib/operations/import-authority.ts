@@ -165,6 +165,7 @@ const PART_WORDS: Readonly<Record<string, string>> = {
   conditions: "when requirements apply",
   permitOrders: "order of permits",
   drawingItems: "drawing checklist",
+  scales: "drawing scales",
   pavementRules: "pavement",
   proofRules: "proof of delivery",
   inspectionKinds: "inspections",

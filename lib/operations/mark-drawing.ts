@@ -4,6 +4,7 @@ import {
   type DrawingMark,
   type DrawingState,
 } from "#lib/domain/facts/application.ts";
+import { drawingItemsOf } from "#lib/domain/packet/drawing-checklist.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
@@ -31,7 +32,7 @@ export function markDrawing(
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "mark-drawing" } as const;
   return changeLine(act, deal, (file) => {
-    const item = find(file.authority?.drawingItems ?? [], itemId, {
+    const item = find(drawingItemsOf(file.authority), itemId, {
       path: "itemId",
       what: "the item of the drawing",
     });

@@ -1,6 +1,7 @@
 import type { Application, ProposedPipe, SurfaceCut } from "#lib/domain/facts/application.ts";
 import type {
   DrawingItem,
+  DrawingScale,
   PavementRule,
   PermitOrder,
   RequirementCondition,
@@ -48,6 +49,11 @@ export function aDrawingItem(
   overrides: Partial<DrawingItem> = {},
 ): DrawingItem {
   return { id: item, item, title: item, ...SOURCE, ...overrides };
+}
+
+/** The scales of an authority that allows only these, in feet to an inch. */
+export function scalesOf(...scales: readonly number[]): DrawingScale[] {
+  return scales.map((feetPerInch) => ({ id: `scale-${feetPerInch}`, feetPerInch, ...SOURCE }));
 }
 
 /** Ten feet of asphalt over a shored trench 3 ft wide. */

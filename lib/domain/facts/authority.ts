@@ -22,7 +22,13 @@ import {
 } from "./field.ts";
 import { ADDRESS } from "./party.ts";
 import { PERMIT_KINDS } from "./permit.ts";
-import { DRAWING_ITEM, PAVEMENT_RULE, PERMIT_ORDER, REQUIREMENT_CONDITION } from "./permit-rule.ts";
+import {
+  DRAWING_ITEM,
+  DRAWING_SCALE,
+  PAVEMENT_RULE,
+  PERMIT_ORDER,
+  REQUIREMENT_CONDITION,
+} from "./permit-rule.ts";
 import { PROOF_RULE } from "./proof-rule.ts";
 import { STATUTORY_PAPER } from "./statutory-paper.ts";
 
@@ -267,6 +273,8 @@ export const AUTHORITY_PARTS = {
   permitOrders: PERMIT_ORDER,
   pavementRules: PAVEMENT_RULE,
   drawingItems: DRAWING_ITEM,
+  /** To which its drawings may be drawn; none: to every usual one (lib/domain/strip/plan-scale.ts). */
+  scales: DRAWING_SCALE,
   /** Where it says nothing the house's table does (lib/domain/notices/way-rule.ts). */
   proofRules: PROOF_RULE,
   /** What the law of the state asks of the contractor. */

@@ -15,7 +15,7 @@ export type Holds =
   | { readonly what: "refs"; readonly to: ListName }
   | { readonly what: "idOf"; readonly asks: string }
   | { readonly what: "oneOf"; readonly values: Words }
-  | { readonly what: "whole" | "decimal" | "degrees"; readonly most: number }
+  | { readonly what: "whole" | "from1" | "decimal" | "degrees"; readonly most: number }
   | { readonly what: "inside" | "several"; readonly fields: Fields };
 
 /** What needs no more to be said of. */
@@ -226,6 +226,11 @@ export const sum = said<Cents>({ what: "sum" });
 /** A whole number from 0. */
 export function whole(most: number): Said<number> {
   return said({ what: "whole", most });
+}
+
+/** A whole number from 1. */
+export function from1(most: number): Said<number> {
+  return said({ what: "from1", most });
 }
 
 /** A number from 0. */

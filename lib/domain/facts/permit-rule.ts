@@ -1,6 +1,7 @@
 import {
   day,
   feet,
+  from1,
   maybe,
   name,
   oneOf,
@@ -148,6 +149,21 @@ export const DRAWING_ITEM = row({
     authorityId: words,
     item: oneOf(DRAWING_ITEMS),
     title: name("what the drawing has to show"),
+    citation: words,
+    asOf: day,
+  },
+});
+
+/** One scale to which the authority lets a drawing be drawn. One without any takes every usual scale. */
+export type DrawingScale = RowOf<typeof DRAWING_SCALE>;
+
+export const DRAWING_SCALE = row({
+  one: "drawing scale",
+  fields: {
+    /** Whose it is. */
+    authorityId: words,
+    /** Feet of ground to an inch of paper. */
+    feetPerInch: from1(5_000),
     citation: words,
     asOf: day,
   },

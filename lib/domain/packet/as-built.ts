@@ -10,13 +10,14 @@ import { formatAddress } from "../party/address.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import { permitName, permitStateOf, permitStateWords } from "../permit/steps.ts";
 import { depthWords, drawBuilt, planBuilt } from "../strip/draw-built.ts";
+import { allowedScales, PLAN_FRAME } from "../strip/plan-scale.ts";
 import type { Day } from "../time/day.ts";
 import { officeLines } from "./compose.ts";
 import { type DrawingCheck, drawingChecklist } from "./drawing-checklist.ts";
 import type { Packet, Sheet } from "./packet.ts";
 import type { PacketInput } from "./packet-input.ts";
 import { composed } from "./sheets-job.ts";
-import { PLAN_FRAME, scheduleSide, sizeWords, tieBlocks } from "./sheets-line.ts";
+import { scheduleSide, sizeWords, tieBlocks } from "./sheets-line.ts";
 
 /**
  * The as-built as a set of sheets: the line as it was built, drawn to scale in plan and along the
@@ -123,6 +124,7 @@ function lacksOf(part: BuiltPart): string[] {
 /** The sheets of an as-built, for itself and for the closeout file. */
 export function asBuiltSheets(input: PacketInput, built: AsBuilt): Sheet[] {
   const { file, report } = input;
+  const scales = allowedScales(file.authority);
   return [
     composed("as-built", "As-built", [
       ...table(["", ""], headRows(input)),
@@ -136,7 +138,8 @@ export function asBuiltSheets(input: PacketInput, built: AsBuilt): Sheet[] {
     {
       kind: "line-drawing",
       title: "As-built drawing",
-      plan: planBuilt(file, report, { parts: built.parts, frame: PLAN_FRAME }),
+      plans: planBuilt(file, report, { parts: built.parts, frame: PLAN_FRAME, allowed: scales }),
+      scales,
       drawing: drawBuilt(file, report, built.parts),
       blocks: tieBlocks(report),
       uploadId: null,

@@ -1,4 +1,5 @@
 import type { DrawingMark } from "../facts/application.ts";
+import type { Authority } from "../facts/authority.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { DrawingItem, DrawingItemKind } from "../facts/permit-rule.ts";
 import type { ShapeKind } from "../facts/plan.ts";
@@ -6,6 +7,8 @@ import type { Report } from "../findings/report.ts";
 import { EN } from "../paper/words-en.ts";
 import { courseOf } from "../plan/course.ts";
 import { notedDepths } from "../split/depth.ts";
+import { planTiling } from "../strip/draw-plan.ts";
+import { allowedScales, MOST_SHEETS, PLAN_FRAME, scaleWords } from "../strip/plan-scale.ts";
 
 /** One item of the authority’s drawing checklist, and whether the drawing shows it. */
 export interface DrawingCheck {
@@ -44,9 +47,21 @@ interface Found {
   readonly words: string;
 }
 
+/** What the authority looks for on the drawing: its list, and the scale where it allows only some. */
+export function drawingItemsOf(authority: Authority | null): readonly DrawingItem[] {
+  const { drawingItems = [], scales = [] } = authority ?? {};
+  const [scale] = scales;
+  if (scale === undefined || drawingItems.some(({ item }) => item === "scale")) return drawingItems;
+  const { authorityId, citation, asOf } = scale;
+  return [
+    ...drawingItems,
+    { id: "allowed-scale", item: "scale", title: "Scale", authorityId, citation, asOf },
+  ];
+}
+
 /** What is shown on the drawing, item by item; where the program can’t tell, a person says so by name. */
 export function drawingChecklist(drawn: Drawn): DrawingCheck[] {
-  return (drawn.file.authority?.drawingItems ?? []).map((item) => {
+  return drawingItemsOf(drawn.file.authority).map((item) => {
     const mark = drawn.file.drawingMarks.findLast(({ itemId }) => itemId === item.id);
     const found = FINDS[item.item]?.(drawn) ?? null;
     if (found?.shown === true) return byProgram(item, found.words);
@@ -101,15 +116,27 @@ function shapes(kind: ShapeKind, words: string) {
     );
 }
 
+/** Along the pipe every scale can be kept, sheet after sheet; in plan what it takes may be too much. */
+function scaleFound({ file, report }: Drawn): Found {
+  if (file.line.upperEnd === null)
+    return { shown: false, words: "The upper end of the line is not entered." };
+  const allowed = allowedScales(file.authority);
+  if (allowed.length === 0) return { shown: true, words: "The drawing is to scale." };
+  const plan = planTiling(file, report, { frame: PLAN_FRAME, allowed });
+  const asked = `The authority allows ${scaleWords(allowed)}`;
+  return given(
+    plan === null || plan.isAllowed,
+    plan === null
+      ? `${asked}; the drawing keeps to that.`
+      : `${asked}; the plan view is drawn at 1 in = ${plan.feetPerInch} ft.`,
+    `${asked}, and the plan view would take more than ${MOST_SHEETS} sheets at that. It is drawn at 1 in = ${plan?.feetPerInch} ft, which is not allowed.`,
+  );
+}
+
 const FINDS: Partial<Record<DrawingItemKind, (drawn: Drawn) => Found>> = {
   "north-arrow": ({ file }) =>
     given(courseOf(file) !== null, "The plan view is drawn north up, with an arrow.", NO_PLAN),
-  scale: ({ file }) =>
-    given(
-      file.line.upperEnd !== null,
-      "The drawing is to scale.",
-      "The upper end of the line is not entered.",
-    ),
+  scale: scaleFound,
   streets: shapes("street-edge", "street edges"),
   "lot-lines": shapes("lot-line", "lot lines"),
   buildings: shapes("building", "buildings"),

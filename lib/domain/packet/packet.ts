@@ -10,9 +10,11 @@ export interface Sheet {
   readonly title: string;
   readonly blocks: readonly LetterBlock[];
   /** The line on the ground, north up, to scale; landscape, before the drawing along the pipe. */
-  readonly plan: PlanView | null;
+  readonly plans: readonly PlanView[];
   /** Landscape, drawn to scale. */
   readonly drawing: StripDrawing | null;
+  /** Feet to an inch that the authority lets the drawing have; none: every usual scale. */
+  readonly scales?: readonly number[];
   /** Stored file that is merged here instead of composed pages. */
   readonly uploadId: string | null;
   /** A form of the authority that is filled in and merged here. */

@@ -16,7 +16,7 @@ import { isOwnerOpen } from "../tiein/open-question.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { attestationState, pavementState, proposedPipeState } from "./application-states.ts";
 import { packetContents } from "./contents.ts";
-import { drawingWants } from "./drawing-checklist.ts";
+import { drawingItemsOf, drawingWants } from "./drawing-checklist.ts";
 import { noticeState } from "./notice-state.ts";
 import type { PacketInput, SheetState } from "./packet-input.ts";
 
@@ -89,7 +89,7 @@ function applicationState({ file, office }: PacketInput): SheetState {
 }
 
 function drawingState({ file, report }: PacketInput): SheetState {
-  const listed = (file.authority?.drawingItems ?? []).length > 0;
+  const listed = drawingItemsOf(file.authority).length > 0;
   return wanting(
     [
       ...(file.line.upperEnd === null ? ["The upper end of the line is unknown."] : []),

@@ -34,7 +34,7 @@ export function formSheets(input: PacketInput): Sheet[] {
     kind: "application",
     title: form.title,
     blocks: [],
-    plan: null,
+    plans: [],
     drawing: null,
     uploadId: null,
     form: planOf(form, input).fill,
@@ -101,7 +101,7 @@ export function attachedSheet(
     kind: "application",
     title: `${title}: attached sheet`,
     blocks,
-    plan: null,
+    plans: [],
     drawing: null,
     uploadId: null,
   };

@@ -32,7 +32,7 @@ export function composed(
   title: string,
   blocks: readonly LetterBlock[],
 ): Sheet {
-  return { kind, title, blocks, plan: null, drawing: null, uploadId: null };
+  return { kind, title, blocks, plans: [], drawing: null, uploadId: null };
 }
 
 const STAKES: Record<Property["stake"], string> = {

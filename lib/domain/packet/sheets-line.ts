@@ -17,8 +17,9 @@ import { pictureOf } from "../run/newest-picture.ts";
 import { madeWords } from "../run/way-words.ts";
 import { isOfCapacity } from "../strip/capacity-band.ts";
 import { drawStrip } from "../strip/draw.ts";
-import { drawPlan } from "../strip/draw-plan.ts";
+import { drawPlans } from "../strip/draw-plan.ts";
 import { sizeBands } from "../strip/pipes.ts";
+import { allowedScales, PLAN_FRAME } from "../strip/plan-scale.ts";
 import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { TEST_RESULT_WORDS } from "../tiein/test-words.ts";
 import { upTheLine } from "../tiein/up-the-line.ts";
@@ -42,6 +43,7 @@ const BAND_SHEETS: Readonly<Record<string, SheetKind>> = {
 export function drawingSheet(input: PacketInput): Sheet {
   const { file, report } = input;
   const { kinds } = packetContents(input);
+  const scales = allowedScales(file.authority);
   const { extent, ticks, above, below, onPipe, joins, pipes, bands, title, north } = drawStrip(
     file,
     report,
@@ -54,7 +56,8 @@ export function drawingSheet(input: PacketInput): Sheet {
   return {
     kind: "line-drawing",
     title: "Line drawing",
-    plan: drawPlan(file, report, PLAN_FRAME),
+    plans: drawPlans(file, report, { frame: PLAN_FRAME, allowed: scales }),
+    scales,
     blocks: [...checklistBlocks(input), ...tieBlocks(report)],
     drawing: {
       extent,
@@ -71,9 +74,6 @@ export function drawingSheet(input: PacketInput): Sheet {
     uploadId: null,
   };
 }
-
-/** What a landscape page holds below its head, in points. */
-export const PLAN_FRAME = { width: 704, height: 430 };
 
 /**
  * What the authority looks for on the drawing: what the drawing shows by itself in one row, what a person

@@ -52,7 +52,7 @@ export function uploadSheets(input: PacketInput): Sheet[] {
     if (!upload || seen.has(upload.id)) return [];
     seen.add(upload.id);
     const signatures = file.signatures.filter(({ documentId }) => documentId === upload.id);
-    const plain = { kind: "upload" as const, plan: null, drawing: null };
+    const plain = { kind: "upload" as const, plans: [], drawing: null };
     const document = { ...plain, title: `${title} (${upload.name})`, blocks: [] };
     if (signatures.length === 0) return [{ ...document, uploadId: upload.id }];
     const many = signatures.length === 1 ? "signature" : "signatures";

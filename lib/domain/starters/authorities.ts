@@ -14,6 +14,7 @@ import type { ClockRule } from "../facts/clock-rule.ts";
 import { usualRow } from "../facts/field.ts";
 import type {
   DrawingItem,
+  DrawingScale,
   PavementRule,
   PermitOrder,
   RequirementCondition,
@@ -192,6 +193,10 @@ const DRAWING: readonly Row<DrawingItem>[] = [
   { item: "connections", title: "Every connection with its distance from the main" },
 ];
 
+const SCALES: readonly Row<DrawingScale>[] = [10, 20, 30, 40, 50].map((feetPerInch) => ({
+  feetPerInch,
+}));
+
 function clocks(permitDays: number): readonly Row<ClockRule>[] {
   const plain = {
     unit: "calendar-days",
@@ -362,6 +367,7 @@ export function starterAuthority(
     permitOrders: numbered("order", ORDERS),
     pavementRules: numbered("pavement", PAVEMENT),
     drawingItems: numbered("drawing", DRAWING),
+    scales: numbered("scale", SCALES),
     proofRules: numbered("proof", PROOFS),
     statutoryPapers: numbered("paper", PAPERS).map((each) => ({
       ...usualRow(STATUTORY_PAPER),

@@ -5,9 +5,10 @@ import type { ScopeItem } from "../facts/scope.ts";
 import type { Report, TieInFinding } from "../findings/report.ts";
 import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
 import { drawStrip } from "./draw.ts";
-import { drawPlan, type PlanView } from "./draw-plan.ts";
+import { drawPlans, type PlanView } from "./draw-plan.ts";
 import type { StripBand, StripDrawing, StripMark, StripPipe } from "./drawing.ts";
 import { pipeWords, sizeBands } from "./pipes.ts";
+import type { Frame } from "./plan-scale.ts";
 
 /** A stretch of what was built. */
 type BuiltStretch = BuiltPart & { readonly from: Cft; readonly to: Cft };
@@ -157,19 +158,20 @@ export function depthWords({
 }
 
 /**
- * The plan view with what was built in the place of what was priced. Null while no bearing is entered.
+ * The plan view with what was built in the place of what was priced; nothing while no bearing is entered.
  */
 export function planBuilt(
   file: LineFile,
   report: Report,
   {
     parts,
-    frame,
+    ...paper
   }: {
     readonly parts: readonly BuiltPart[];
-    readonly frame: { readonly width: number; readonly height: number };
+    readonly frame: Frame;
+    readonly allowed: readonly number[];
   },
-): PlanView | null {
+): PlanView[] {
   const built = parts.flatMap(({ id, kind, tieInId, from, to }): PlanWork[] =>
     from === null || tieInId !== null
       ? []
@@ -184,7 +186,7 @@ export function planBuilt(
         ],
   );
   const tieIns = report.tieIns.map((finding) => asBuiltTieIn(finding, parts));
-  return drawPlan({ ...file, work: built }, { ...report, tieIns }, frame);
+  return drawPlans({ ...file, work: built }, { ...report, tieIns }, paper);
 }
 
 type PlanWork = Pick<ScopeItem, "id" | "title" | "place" | "from" | "to">;

@@ -16,9 +16,19 @@ import { pointName, spotOf } from "../plan/ties.ts";
 import { sayCount } from "../say/count.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
+import {
+  type Bounds,
+  cellsOf,
+  clip,
+  cutsOf,
+  labelIn,
+  type PlanCell,
+  sizeOf,
+} from "./plan-cells.ts";
 import { groundPart } from "./plan-ground.ts";
 import { type Label, placeLabels } from "./plan-labels.ts";
 import { cross, diamond, dot, northArrow, ring, scaleBar, triangle } from "./plan-marks.ts";
+import { type Frame, type Tiling, tilingOf } from "./plan-scale.ts";
 import {
   between,
   type Drawn,
@@ -43,15 +53,14 @@ export interface PlanView {
   readonly shapes: readonly Shape[];
   /** Feet to an inch at full size. */
   readonly feetPerInch: number;
+  /** No: the authority allows other scales, and none of them fits. */
+  readonly isAllowed: boolean;
+  /** Which of how many sheets. */
+  readonly sheet: number;
+  readonly of: number;
   /** The whole drawing in one sentence. */
   readonly sentence: string;
 }
-
-/** The scales that an engineer's ruler has, then larger ones. */
-const SCALES = [10, 20, 30, 40, 50, 60, 100, 200, 400, 1_000, 4_000];
-
-/** Room for words and the north arrow around what is drawn. */
-const MARGIN = 48;
 
 /** How far a branch is drawn: its way is known, its course is not. */
 const STUB: Cft = 800;
@@ -61,31 +70,84 @@ const STUB: Cft = 800;
  * work in force, north up, to the largest usual scale at which all of it fits the frame. Null while no
  * bearing is entered: then nobody knows how the line lies.
  */
-export function drawPlan(
-  file: PlanFile,
-  facts: PlanFacts,
-  frame: { readonly width: number; readonly height: number },
-): PlanView | null {
+export function drawPlan(file: PlanFile, facts: PlanFacts, frame: Frame): PlanView | null {
+  return drawPlans(file, facts, { frame, allowed: [] })[0] ?? null;
+}
+
+/** The room of a sheet, and feet to an inch of the scales that may be taken; none: every usual one. */
+interface Paper {
+  readonly frame: Frame;
+  readonly allowed: readonly number[];
+}
+
+/** To what scale it is drawn, and on how many sheets. Null while no bearing is entered. */
+export function planTiling(file: PlanFile, facts: PlanFacts, paper: Paper): Tiling | null {
   const course = courseOf(file);
-  if (course === null) return null;
+  return course === null
+    ? null
+    : tilingOf(sizeOf(boundsOf(file, facts, course)), paper.frame, paper.allowed);
+}
+
+/**
+ * The same to a scale that the authority allows: where that takes several sheets, they are cut at match
+ * lines and numbered from the northwest; a sheet without anything on it is left out.
+ */
+export function drawPlans(file: PlanFile, facts: PlanFacts, { frame, allowed }: Paper): PlanView[] {
+  const course = courseOf(file);
+  if (course === null) return [];
+  const bounds = boundsOf(file, facts, course);
+  const tiling = tilingOf(sizeOf(bounds), frame, allowed);
+  const drawn = cellsOf(bounds, frame, tiling).map((cell) => ({
+    cell,
+    ...drawCell(file, facts, { course, cell, frame }),
+  }));
+  const shown = drawn.filter(({ shapes, labels }) => shapes.length + labels.length > 0);
+  const { feetPerInch, isAllowed } = tiling;
+  return shown.map(({ cell, shapes, labels, taken }, at) => {
+    const { width } = frame;
+    const { height } = cell;
+    const cuts = cutsOf(
+      cell,
+      shown.map((other) => other.cell),
+    );
+    return {
+      width,
+      height,
+      shapes: [
+        ...shapes,
+        ...cuts.shapes,
+        ...placeLabels(labels, { width, height }, [
+          { left: width - 40, right: width, top: 0, bottom: 46 },
+          { left: 0, right: 170, top: height - 24, bottom: height },
+          ...cuts.boxes,
+          ...taken,
+        ]),
+        ...northArrow(width),
+        ...scaleBar({ height, feetPerInch }),
+      ],
+      feetPerInch,
+      isAllowed,
+      sheet: at + 1,
+      of: shown.length,
+      sentence: sentenceOf(file, facts),
+    };
+  });
+}
+
+function boundsOf(file: PlanFile, facts: PlanFacts, course: Course): Bounds {
   const spots = everySpot(file, facts, course);
   const [west, east] = ends(spots.map((spot) => spot.east));
   const [south, north] = ends(spots.map((spot) => spot.north));
-  const room = { width: frame.width - 2 * MARGIN, height: frame.height - 2 * MARGIN };
-  const fits = (feet: number) =>
-    toPoints(east - west, feet) <= room.width && toPoints(north - south, feet) <= room.height;
-  const feetPerInch = SCALES.find(fits) ?? SCALES.at(-1) ?? 1_000;
-  const height = Math.min(frame.height, toPoints(north - south, feetPerInch) + 2 * MARGIN);
-  const left = (frame.width - toPoints(east - west, feetPerInch)) / 2;
-  const sheet: Sheet = {
-    course,
-    width: frame.width,
-    height,
-    to: (spot) => [
-      left + toPoints(spot.east - west, feetPerInch),
-      MARGIN + toPoints(north - spot.north, feetPerInch),
-    ],
-  };
+  return { west, east, south, north };
+}
+
+/** What of the drawing stands on one sheet, its labels not placed yet. */
+function drawCell(
+  file: PlanFile,
+  facts: PlanFacts,
+  { course, cell, frame }: { course: Course; cell: PlanCell; frame: Frame },
+) {
+  const sheet: Sheet = { course, width: frame.width, height: cell.height, to: cell.to };
   const parts = [
     groundPart(file, sheet),
     workPart(file, facts, sheet),
@@ -94,33 +156,15 @@ export function drawPlan(
     pointPart(file, sheet),
     tieInPart(facts, sheet),
   ];
-  // What matters most chooses its place first.
-  const labels = parts.toReversed().flatMap((part) => part.labels);
-  const arrow = northArrow(frame.width);
-  const scale = scaleBar({ height, feetPerInch });
-  const taken = [
-    { left: frame.width - 40, right: frame.width, top: 0, bottom: 46 },
-    { left: 0, right: 170, top: height - 24, bottom: height },
-    ...mainBoxes(sheet),
-    ...trunkBoxes(facts, sheet),
-    ...stubBoxes(facts, sheet),
-  ];
   return {
-    width: frame.width,
-    height,
-    shapes: [
-      ...parts.flatMap((part) => part.shapes),
-      ...placeLabels(labels, { width: frame.width, height }, taken),
-      ...arrow,
-      ...scale,
-    ],
-    feetPerInch,
-    sentence: sentenceOf(file, facts),
+    shapes: parts.flatMap((part) => part.shapes).flatMap((shape) => clip(shape, cell.window)),
+    // What matters most chooses its place first.
+    labels: parts
+      .toReversed()
+      .flatMap((part) => part.labels)
+      .flatMap((label) => labelIn(label, cell.window)),
+    taken: [...mainBoxes(sheet), ...trunkBoxes(facts, sheet), ...stubBoxes(facts, sheet)],
   };
-}
-
-function toPoints(length: number, feetPerInch: number): number {
-  return ((length / 100) * 72) / feetPerInch;
 }
 
 function everySpot(file: PlanFile, { tieIns, ties, extent }: PlanFacts, course: Course): Spot[] {

@@ -80,6 +80,24 @@ describe("drawingPages()", () => {
     expect(asked.map(({ feetPerInch }) => feetPerInch)).toEqual([10, 20, 30, 40]);
   });
 
+  test("takes no scale but those that the authority allows, over as many sheets as that needs", () => {
+    const asked = [9_600, 16_500, 40_000].map((extent) =>
+      drawingPages(drawingOf(extent), [15, 20]),
+    );
+    expect(asked.map(({ feetPerInch, pages }) => [feetPerInch, pages.length])).toEqual([
+      [15, 1],
+      [20, 1],
+      [15, 3],
+    ]);
+    const tiny = drawingPages(drawingOf(9_600), [1]);
+    expect([tiny.feetPerInch, tiny.pages.at(-1)?.to]).toEqual([1, 9_600]);
+  });
+
+  test("keeps to the allowed scale where much stands close together", () => {
+    const below = Array.from({ length: 40 }, (_, at) => aMark(at * 20, `T${at}`, "Fennel Row 12"));
+    expect(drawingPages({ ...drawingOf(5_000), below }, [25]).feetPerInch).toBe(25);
+  });
+
   test("cuts where nothing is marked", () => {
     const below = [19_900, 20_100, 20_300].map((station) => aMark(station, "T", ""));
     const { pages } = drawingPages({ ...drawingOf(40_000), below });

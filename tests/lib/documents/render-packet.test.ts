@@ -6,6 +6,9 @@ import { renderPacket } from "#lib/documents/render-packet.tsx";
 import { SHEET_KINDS } from "#lib/domain/facts/authority.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import type { Packet, Sheet } from "#lib/domain/packet/packet.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { scalesOf } from "#tests/support/application.ts";
+import { anAuthority } from "#tests/support/file.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { askingFor, sampleLine } from "#tests/support/sample-line.ts";
 
@@ -21,7 +24,7 @@ function packetOf(titles: readonly string[]): Packet {
     kind: "upload",
     title,
     blocks: [],
-    plan: null,
+    plans: [],
     drawing: null,
     uploadId: title,
   }));
@@ -299,4 +302,33 @@ test("renderPacket() prints the drawing to scale: 20 ft between two tie-ins are 
   const at = (label: string) => words.find(({ text }) => text === label)?.left ?? 0;
   // Ticks at 0+10.0 and 0+30.0 are words of the same width, set in their middle.
   expect(at("0+30.0") - at("0+10.0")).toBeCloseTo(144, 0);
+});
+
+/** The drawing's sheet of a line due east, of so many feet, where the authority allows only these scales. */
+async function drawingTo(allowed: readonly number[], feet: number): Promise<string> {
+  const { line, ...rest } = sampleLine().file;
+  const file = { ...rest, line: { ...line, bearing: 90, upperEnd: feet * 100 } };
+  const authority = { ...anAuthority(rest.authority ?? {}), scales: scalesOf(...allowed) };
+  const input = { ...sampleLine(), file: { ...file, authority } };
+  const packet = composePacket({ ...input, report: reportOn(input.file, input.report.today) });
+  const only = { ...packet, sheets: packet.sheets.filter(({ drawing }) => drawing !== null) };
+  return readPdf(await renderPacket(only, new Map())).text();
+}
+
+test("renderPacket() draws plan and pipe to the authority’s scales alone, over several sheets where it must", async () => {
+  const text = await drawingTo([20], 300);
+  expect(text.match(/1 in = \d+ ft/g)?.filter((words) => words !== "1 in = 20 ft")).toEqual([]);
+  expect(text).toContain("1 in = 20 ft when printed at full size");
+  expect(text).toContain("Plan view, sheet 1 of 2");
+  expect(text).toContain("Plan view, sheet 2 of 2");
+  expect(text).toContain("match line: see sheet 2");
+  expect(text).toContain("Match line at");
+  expect(text).not.toContain("NOT A SCALE");
+});
+
+test("renderPacket() says on the plan view that no scale of the authority’s fits", async () => {
+  const text = (await drawingTo([5], 2_000)).replaceAll(/\s+/g, " ");
+  expect(text).toMatch(
+    /1 in = \d+ ft when printed at full size, WHICH IS NOT A SCALE THAT THE AUTHORITY ALLOWS \(1 in = 5 ft\)/,
+  );
 });

@@ -11,7 +11,7 @@ import { openLine } from "#lib/operations/open-line.ts";
 import { saveApplication } from "#lib/operations/save-application.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
-import { aCondition, aDrawingItem, aPermitOrder } from "#tests/support/application.ts";
+import { aCondition, aDrawingItem, aPermitOrder, scalesOf } from "#tests/support/application.ts";
 import { anAuthority, anOffice, aPermit, aRequirement } from "#tests/support/file.ts";
 import { aDb, anAct, fileOf, must } from "#tests/support/office.ts";
 
@@ -78,6 +78,36 @@ test("markDrawing() takes a named person's word with where it is shown; the prog
     by: "person",
     sentence: "Does not apply, per Dana Okafor, November 25, 2026: The lots are vacant.",
   });
+});
+
+test("a plan view that fits no scale which the authority allows is missing on its checklist, in words", () => {
+  const { act, lineId } = aLine({ drawingItems: [], scales: scalesOf(20, 10) });
+  const check = (bearing: number | null, upperEnd: number) => {
+    const { line, ...rest } = fileOf(act, lineId);
+    const file = { ...rest, line: { ...line, bearing, upperEnd } };
+    return drawingChecklist({ file, report: reportOn(file, act.today) });
+  };
+  expect(check(90, 10_000)).toMatchObject([
+    {
+      item: { title: "Scale", citation: "QMC 13.08.060" },
+      state: "shown",
+      by: "program",
+      sentence:
+        "The authority allows 1 in = 10 ft or 20 ft; the plan view is drawn at 1 in = 20 ft.",
+    },
+  ]);
+  expect(check(90, 400_000)).toMatchObject([
+    {
+      state: "missing",
+      by: "nobody",
+      sentence:
+        "The authority allows 1 in = 10 ft or 20 ft, and the plan view would take more than 12 sheets at that. It is drawn at 1 in = 1000 ft, which is not allowed.",
+    },
+  ]);
+  expect(check(null, 400_000)).toMatchObject([{ state: "shown" }]);
+  const note = "On the surveyor’s drawing, attached";
+  must(markDrawing(act, { lineId, itemId: "allowed-scale", state: "shown", note }));
+  expect(check(90, 400_000)).toMatchObject([{ state: "shown", by: "person" }]);
 });
 
 test("saveAuthority() keeps no condition of a requirement that is gone, and says where to delete it", () => {

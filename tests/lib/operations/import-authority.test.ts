@@ -10,6 +10,7 @@ import { aDb, aFolder, anAct, must } from "#tests/support/office.ts";
 
 const PDF = new TextEncoder().encode("%PDF-1.7 a form");
 const AUTHORITY = anAuthority({ id: "alder", name: "Alder Sewer District", rules: [aRule("r")] });
+const SCALE = { id: "s", authorityId: "alder", citation: "Handbook 3", asOf: "2026-10-01" };
 const FORM: AuthorityForm = {
   ...{ id: "form-1", authorityId: "alder", version: 1, title: "Permit", permitKind: "side-sewer" },
   ...{ requirementId: null, fileName: "permit.pdf", bytes: PDF.length, pages: [], fields: [] },
@@ -43,6 +44,28 @@ test("another office gets the same authority and form, and exports the same file
   expect(must(exportAuthority(other, "alder")).text).toBe(text);
   must(importAuthority(other, { text, agreed: true }));
   expect(listFormVersions(other.db, "form-1")).toHaveLength(1);
+});
+
+test("drawing scales go along, are named before they are replaced, and an older file has none", () => {
+  const { act, text } = exported();
+  putAuthority(act.db, { ...AUTHORITY, scales: [{ ...SCALE, feetPerInch: 20 }] });
+  const withScales = must(exportAuthority(act, "alder")).text;
+  const other = anOffice();
+  must(importAuthority(other, { text: withScales, agreed: true }));
+  expect(getAuthority(other.db, "alder")?.scales).toEqual([{ ...SCALE, feetPerInch: 20 }]);
+  const { scales, ...authority } = JSON.parse(text).authority;
+  expect(scales).toEqual([]);
+  const older = JSON.stringify({ ...JSON.parse(text), authority });
+  const asked = importAuthority(other, { text: older, agreed: false });
+  expect(asked.ok ? "" : asked.error.detail).toContain("drawing scales (1 removed)");
+  must(importAuthority(other, { text: older, agreed: true }));
+  expect(getAuthority(other.db, "alder")?.scales).toEqual([]);
+  const none = { ...authority, scales: [{ id: "s", feetPerInch: 0, asOf: "2026-10-01" }] };
+  const refused = importAuthority(other, {
+    text: JSON.stringify({ ...JSON.parse(text), authority: none }),
+    agreed: true,
+  });
+  expect(refused.ok ? "" : refused.error.detail).toContain("Enter a whole number from 1 to 5000");
 });
 
 test("what is here is told before anything is replaced, and a form's older version stays", () => {

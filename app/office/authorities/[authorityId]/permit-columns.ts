@@ -144,3 +144,17 @@ export const DRAWING_COLUMNS: readonly GridColumn[] = [
   },
   ...SOURCE,
 ];
+
+export const SCALE_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "feetPerInch",
+    title: "1 in = … ft",
+    kind: "whole",
+    width: 12,
+    required: true,
+    hint: "Feet on the ground to one inch on paper",
+    example: "20",
+    pasteHeadings: ["scale", "feet per inch", "1 in ="],
+  },
+  ...SOURCE,
+];

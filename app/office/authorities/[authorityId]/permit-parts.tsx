@@ -7,6 +7,7 @@ import {
   DRAWING_COLUMNS,
   ORDER_COLUMNS,
   PAVEMENT_COLUMNS,
+  SCALE_COLUMNS,
 } from "./permit-columns.ts";
 import { PROOF_COLUMNS } from "./proof-columns.ts";
 
@@ -75,6 +76,18 @@ function partsOf(authority: Authority, day: string): PermitPart[] {
       columns: DRAWING_COLUMNS,
       blank: { ...checked },
       emptyWords: "No items yet. Example: North arrow; scale; lot lines; cleanouts.",
+    },
+    {
+      id: "scales",
+      title: "Drawing scales",
+      note: "The scales that the counter takes. The largest that fits is drawn; what does not fit is cut at match lines.",
+      part: "scales",
+      label: "Drawing scales",
+      addWord: "scale",
+      rows: authority.scales,
+      columns: SCALE_COLUMNS,
+      blank: { ...checked },
+      emptyWords: "No scales yet, so any usual scale is drawn. Example: 20, for 1 in = 20 ft.",
     },
     {
       id: "pavement",

@@ -130,7 +130,7 @@ describe("composeAsBuilt()", () => {
       "The distance of the main connection from the downstream manhole is not entered.",
       "The number of the side sewer permit is not entered.",
     ]);
-    const plan = (file: LineFile) => composed(file).sheets.find(({ plan }) => plan !== null)?.plan;
+    const plan = (file: LineFile) => composed(file).sheets.flatMap(({ plans }) => plans)[0];
     expect(plan(bare)).toBeUndefined();
     const words = plan(aLine({}, { bearing: 90 }))?.shapes.flatMap((shape) =>
       shape.kind === "words" ? [shape.text] : [],

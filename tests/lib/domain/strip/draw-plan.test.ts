@@ -1,9 +1,9 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
-import { drawPlan, planAnswer } from "#lib/domain/strip/draw-plan.ts";
-import type { Shape } from "#lib/domain/strip/strip-shape.ts";
+import { drawPlan, drawPlans, planAnswer, planTiling } from "#lib/domain/strip/draw-plan.ts";
+import type { Point, Shape } from "#lib/domain/strip/strip-shape.ts";
 import { aFile, aPoint, aProperty, aScopeItem, aTieIn } from "#tests/support/file.ts";
 import { aBend, aFixedPoint, aShape, aTie } from "#tests/support/plan.ts";
 
@@ -135,4 +135,93 @@ test("whatever is entered lies on the sheet", () => {
     }),
     { numRuns: 60 },
   );
+});
+
+/** A line of so many feet on this bearing, with the edge of a street, on sheets to these scales. */
+function sheets(feet: number, allowed: readonly number[], bearing = 90) {
+  const file: LineFile = aFile({
+    line: { bearing, upperEnd: feet * 100 },
+    tieIns: [aTieIn("T1", { station: feet * 90, side: "left", propertyId: "12" })],
+    planShapes: [aShape("street", "-20,30; 60,30", { kind: "street-edge" })],
+  });
+  const report = reportOn(file, "2026-11-25");
+  const paper = { frame: FRAME, allowed };
+  return { views: drawPlans(file, report, paper), tiling: planTiling(file, report, paper) };
+}
+
+/** Inches of trunk on all sheets together. */
+function trunkInches(views: readonly { readonly shapes: readonly Shape[] }[]): number {
+  const pieces = views
+    .flatMap(({ shapes }) => shapes)
+    .flatMap((shape) => (shape.kind === "line" && shape.width === 2.2 ? [shape.points] : []));
+  const points = pieces.flatMap((piece) =>
+    piece
+      .slice(1)
+      .map(([x, y], at) => Math.hypot(x - (piece[at]?.[0] ?? x), y - (piece[at]?.[1] ?? y))),
+  );
+  return points.reduce((sum, each) => sum + each, 0) / 72;
+}
+
+/** Its points that lie off a sheet. */
+function offPaper(shape: Shape, { width, height }: { width: number; height: number }): Point[] {
+  const points = shape.kind === "words" ? [shape.at] : shape.points;
+  return points.filter(([x, y]) => Math.min(x, y, width - x, height - y) < -0.5);
+}
+
+describe("drawPlans() to the authority’s scales", () => {
+  test("takes the largest that fits, and no usual one between them", () => {
+    const scaleOf = (allowed: readonly number[]) =>
+      sheets(100, allowed).views.map(({ feetPerInch, isAllowed }) => [feetPerInch, isAllowed]);
+    expect(scaleOf([])).toEqual([[20, true]]);
+    expect(scaleOf([10, 30, 60])).toEqual([[30, true]]);
+    expect(scaleOf([15, 40])).toEqual([[15, true]]);
+  });
+
+  test("cuts the plan at match lines where the smallest does not fit one sheet, and loses nothing", () => {
+    const { views, tiling } = sheets(300, [10, 20]);
+    expect(tiling).toEqual({ feetPerInch: 20, columns: 2, rows: 1, isAllowed: true });
+    expect(views.map(({ sheet, of, feetPerInch }) => [sheet, of, feetPerInch])).toEqual([
+      [1, 2, 20],
+      [2, 2, 20],
+    ]);
+    expect(trunkInches(views) * 20).toBeCloseTo(300, 6);
+    const words = views.map(({ shapes }) => wordsOf(shapes));
+    expect(words[0]).toContain("match line: see sheet 2");
+    expect(words[1]).toContain("match line: see sheet 1");
+    expect(words.map((each) => each.some((text) => text.startsWith("T1")))).toEqual([false, true]);
+    expect(words.map((each) => each.includes("public main"))).toEqual([true, false]);
+    expect(words.every((each) => each.includes("N") && each.includes("40 ft"))).toBe(true);
+  });
+
+  test("cuts the other way too, and leaves out sheets with nothing on them", () => {
+    const { views, tiling } = sheets(400, [20], 45);
+    expect([tiling?.columns, tiling?.rows]).toEqual([2, 4]);
+    expect(views.length).toBeLessThan(8);
+    expect(views.every(({ of }) => of === views.length)).toBe(true);
+    expect(trunkInches(views) * 20).toBeCloseTo(400, 6);
+  });
+
+  test("is on several sheets whole, whatever way the line runs, with nothing off the paper", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 359 }),
+        fc.integer({ min: 50, max: 400 }),
+        (way, feet) => {
+          const { views } = sheets(feet, [20], way);
+          expect(views.every(({ feetPerInch }) => feetPerInch === 20)).toBe(true);
+          expect(trunkInches(views) * 20).toBeCloseTo(feet, 4);
+          for (const view of views)
+            expect(view.shapes.flatMap((shape) => offPaper(shape, view))).toEqual([]);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  test("that would take more than twelve sheets is drawn to a usual scale, and says that it is not allowed", () => {
+    const { views } = sheets(2_000, [5]);
+    expect(views.map(({ feetPerInch, isAllowed }) => [feetPerInch, isAllowed])).toEqual([
+      [400, false],
+    ]);
+  });
 });

@@ -10,7 +10,8 @@ import { Section } from "#app/_components/section.tsx";
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { courseOf, pathBetween } from "#lib/domain/plan/course.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
-import { drawPlan, planAnswer } from "#lib/domain/strip/draw-plan.ts";
+import { drawPlan, drawPlans, type PlanView, planAnswer } from "#lib/domain/strip/draw-plan.ts";
+import { allowedScales, PLAN_FRAME, scaleWords } from "#lib/domain/strip/plan-scale.ts";
 import { upTheLine } from "#lib/domain/tiein/up-the-line.ts";
 import { counted } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
@@ -30,9 +31,7 @@ import { Trace } from "./trace.client.tsx";
 
 export const metadata: Metadata = { title: "Plan view" };
 
-/** A landscape page's room for a plan, in points: the screen shows what the packet prints. */
-const FRAME = { width: 704, height: 430 };
-/** A phone’s. */
+/** A phone’s room for a plan, in points. */
 const NARROW = { width: 270, height: 430 };
 
 export default async function PlanPage({
@@ -43,11 +42,14 @@ export default async function PlanPage({
   const { lineId } = await params;
   const part = await cameraPart(lineId);
   const { file, report } = part;
-  const plan = drawPlan(file, report, FRAME);
+  const allowed = allowedScales(file.authority);
+  const prints = drawPlans(file, report, { frame: PLAN_FRAME, allowed });
+  const [first] = prints;
+  const plan = prints.length === 1 ? first : drawPlan(file, report, PLAN_FRAME);
   return (
     <>
       <PageHead asked="Where does the line run?" answer={planAnswer(file, report)} />
-      {plan === null ? (
+      {plan == null ? (
         <Empty
           title="Start with the bearing of the line at the main."
           example="N 76 E, from the plat: then the left side is the north side, and a bend of 22.5° to the left at 64.0 ft turns the drawing with the pipe."
@@ -58,7 +60,11 @@ export default async function PlanPage({
           </p>
         </Empty>
       ) : (
-        <PlanFigure plan={plan} narrow={drawPlan(file, report, NARROW)} />
+        <PlanFigure
+          plan={plan}
+          narrow={drawPlan(file, report, NARROW)}
+          note={printNote(prints, allowed)}
+        />
       )}
       <Places {...part} />
       <div className="screen-only">
@@ -66,6 +72,17 @@ export default async function PlanPage({
       </div>
     </>
   );
+}
+
+/** To what scale the packet prints it, where the authority has a say in that. */
+function printNote(prints: readonly PlanView[], allowed: readonly number[]): string {
+  const [first] = prints;
+  if (first === undefined || allowed.length === 0) return "";
+  const sheets = prints.length === 1 ? "" : ` on ${prints.length} sheets`;
+  const drawn = `Printed at 1 in = ${first.feetPerInch} ft${sheets}`;
+  return first.isAllowed
+    ? `${drawn}; the authority allows ${scaleWords(allowed)}.`
+    : `${drawn}. The authority allows only ${scaleWords(allowed)}, and that does not fit.`;
 }
 
 /** The drawing in words, and every tie with its check. */
