@@ -4,6 +4,8 @@ import type { LineFile } from "../facts/line-file.ts";
 import type { DrawingItem, DrawingItemKind } from "../facts/permit-rule.ts";
 import type { ShapeKind } from "../facts/plan.ts";
 import type { Report } from "../findings/report.ts";
+import { heading, table } from "../paper/common.ts";
+import type { LetterBlock } from "../paper/letter.ts";
 import { EN } from "../paper/words-en.ts";
 import { courseOf } from "../plan/course.ts";
 import { notedDepths } from "../split/depth.ts";
@@ -188,3 +190,24 @@ export function drawingWants(drawn: Drawn): string[] {
     .filter(({ state }) => state === "missing")
     .map(({ item, sentence }) => `${item.title}: ${sentence}`);
 }
+
+/**
+ * What the authority looks for on the drawing: what the drawing shows by itself in one row, what a person
+ * said or nobody knows in words.
+ */
+export function shownBlocks(drawn: Drawn): LetterBlock[] {
+  const checks = drawingChecklist(drawn);
+  if (checks.length === 0) return [];
+  const titled = (state: DrawingCheck["state"]) =>
+    checks
+      .filter((check) => check.state === state)
+      .map(({ item, by, sentence }) =>
+        by === "program" ? item.title : `${item.title} (${sentence.replace(/[.]$/, "")})`,
+      );
+  const rows = (["shown", "missing", "does-not-apply"] as const)
+    .map((state) => [SHOWN_WORDS[state], titled(state).join("; ")])
+    .filter(([, items]) => items !== "");
+  return [heading("Drawing checklist"), ...table(["", ""], rows)];
+}
+
+const SHOWN_WORDS = { shown: "Shown", missing: "MISSING", "does-not-apply": "Not applicable" };

@@ -24,7 +24,7 @@ import { rulingEffects } from "../tiein/ruling-effects.ts";
 import { TEST_RESULT_WORDS } from "../tiein/test-words.ts";
 import { upTheLine } from "../tiein/up-the-line.ts";
 import { packetContents } from "./contents.ts";
-import { type DrawingCheck, drawingChecklist } from "./drawing-checklist.ts";
+import { shownBlocks } from "./drawing-checklist.ts";
 import type { Sheet } from "./packet.ts";
 import type { PacketInput } from "./packet-input.ts";
 import { composed } from "./sheets-job.ts";
@@ -58,7 +58,7 @@ export function drawingSheet(input: PacketInput): Sheet {
     title: "Line drawing",
     plans: drawPlans(file, report, { frame: PLAN_FRAME, allowed: scales }),
     scales,
-    blocks: [...checklistBlocks(input), ...tieBlocks(report)],
+    blocks: [...shownBlocks(input), ...tieBlocks(report)],
     drawing: {
       extent,
       ticks,
@@ -74,27 +74,6 @@ export function drawingSheet(input: PacketInput): Sheet {
     uploadId: null,
   };
 }
-
-/**
- * What the authority looks for on the drawing: what the drawing shows by itself in one row, what a person
- * said or nobody knows in words.
- */
-function checklistBlocks(input: PacketInput): LetterBlock[] {
-  const checks = drawingChecklist(input);
-  if (checks.length === 0) return [];
-  const titled = (state: DrawingCheck["state"]) =>
-    checks
-      .filter((check) => check.state === state)
-      .map(({ item, by, sentence }) =>
-        by === "program" ? item.title : `${item.title} (${sentence.replace(/[.]$/, "")})`,
-      );
-  const rows = (["shown", "missing", "does-not-apply"] as const)
-    .map((state) => [SHOWN_WORDS[state], titled(state).join("; ")])
-    .filter(([, items]) => items !== "");
-  return [heading("Drawing checklist"), ...table(["", ""], rows)];
-}
-
-const SHOWN_WORDS = { shown: "Shown", missing: "MISSING", "does-not-apply": "Not applicable" };
 
 /** Ties from fixed points, as an as-built gives them; those that do not close are not printed as places. */
 export function tieBlocks({ ties }: PacketInput["report"]): LetterBlock[] {

@@ -1,11 +1,10 @@
 import type { Spot } from "../facts/plan.ts";
-import type { Report, TieInFinding } from "../findings/report.ts";
+import type { TieInFinding } from "../findings/report.ts";
 import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
 import { formatBearing, sideBearing } from "../plan/compass.ts";
 import {
   bearingAt,
   type Course,
-  type CourseFile,
   courseOf,
   offset,
   pathBetween,
@@ -13,7 +12,6 @@ import {
 } from "../plan/course.ts";
 import { cornersOf } from "../plan/outline.ts";
 import { pointName, spotOf } from "../plan/ties.ts";
-import { sayCount } from "../say/count.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import { isOwnerOpen } from "../tiein/open-question.ts";
 import {
@@ -40,6 +38,7 @@ import {
   type PlanFile,
   type Sheet,
 } from "./plan-sheet.ts";
+import { planSentence } from "./plan-words.ts";
 import type { Point, Shape } from "./strip-shape.ts";
 
 /** What has to stand under every plan view. */
@@ -129,7 +128,7 @@ export function drawPlans(file: PlanFile, facts: PlanFacts, { frame, allowed }: 
       isAllowed,
       sheet: at + 1,
       of: shown.length,
-      sentence: sentenceOf(file, facts),
+      sentence: planSentence(file, facts),
     };
   });
 }
@@ -397,28 +396,4 @@ function stubBoxes({ tieIns }: PlanFacts, { course, to }: Sheet) {
       return { left: x - 2, right: x + 2, top: y - 2, bottom: y + 2 };
     });
   });
-}
-
-function sentenceOf({ line, bends, planShapes }: PlanFile, { tieIns, extent }: PlanFacts): string {
-  const way = line.bearing === null ? "on an unknown bearing" : formatBearing(line.bearing);
-  const sides = tieIns
-    .filter(({ compass }) => compass !== null)
-    .map(
-      ({ tieIn, station, compass }) =>
-        `${tieIn.label} at ${formatFeet(station ?? 0)} on the ${compass} side`,
-    );
-  const turns =
-    bends.length === 0 ? "" : `, with ${bends.length === 1 ? "1 bend" : `${bends.length} bends`}`;
-  const ground = planShapes.length === 0 ? " No buildings, lot lines or streets are drawn." : "";
-  return `Plan view, north up: the line leaves the main ${way} and runs ${formatFeet(extent)}${turns}.${sides.length === 0 ? "" : ` ${sides.join("; ")}.`}${ground}`;
-}
-
-/** Where the line lies, in one sentence for the head of its page. */
-export function planAnswer({ line, bends }: CourseFile, { ties }: Pick<Report, "ties">): string {
-  if (line.bearing === null) return "No bearing is entered, so no one knows which side is north";
-  const turns = bends.length === 0 ? "straight" : sayCount(bends.length, "bend");
-  const closed = ties.filter(({ state }) => state === "closes").length;
-  const held =
-    ties.length === 0 ? "no ties" : `${closed} of ${sayCount(ties.length, "tie")} closed`;
-  return `${formatBearing(line.bearing)} from the main, ${turns}; ${held}`;
 }
