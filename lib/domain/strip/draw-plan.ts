@@ -2,14 +2,7 @@ import type { Spot } from "../facts/plan.ts";
 import type { TieInFinding } from "../findings/report.ts";
 import { type Cft, formatFeet, plainFeet } from "../length/station.ts";
 import { formatBearing, sideBearing } from "../plan/compass.ts";
-import {
-  bearingAt,
-  type Course,
-  courseOf,
-  offset,
-  pathBetween,
-  spotAt,
-} from "../plan/course.ts";
+import { bearingAt, type Course, courseOf, offset, pathBetween, spotAt } from "../plan/course.ts";
 import { cornersOf } from "../plan/outline.ts";
 import { pointName, spotOf } from "../plan/ties.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
