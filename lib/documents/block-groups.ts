@@ -140,9 +140,14 @@ function factLines(block: Extract<LetterBlock, { kind: "table" }>, manner: Block
 }
 
 /** A table that may break begins where its head and two rows have room. */
-export function isLongTable(group: readonly LetterBlock[]): boolean {
-  const [only] = group;
-  return group.length === 1 && only?.kind === "table" && !isShort(only);
+export function isLongTable([first, second]: readonly LetterBlock[]): boolean {
+  const alone = second === undefined || isNote(second);
+  return alone && first?.kind === "table" && !isShort(first);
+}
+
+/** A paragraph that explains the table before it. */
+export function isNote(block: LetterBlock | undefined): boolean {
+  return block?.kind === "paragraph" && block.note === true;
 }
 
 /** Where a page may end: not within a group, nor right after a heading. */
@@ -150,6 +155,7 @@ export function partingOf(group: readonly LetterBlock[]) {
   const [only] = group;
   const whole =
     (only?.kind === "table" && isShort(only)) || (only?.kind === "list" && only.lines.length <= 4);
+  if (isLongTable(group)) return {};
   if (group.length > 1 || whole) return { wrap: false };
   return group[0]?.kind === "heading" ? { minPresenceAhead: 70 } : {};
 }
@@ -176,6 +182,7 @@ function staysWith(group: readonly LetterBlock[], block: LetterBlock, pairs: boo
   const last = group.at(-1);
   if (last === undefined) return false;
   if (block.kind === "signature") return SIGNED.includes(last.kind);
+  if (isNote(block)) return last.kind === "table";
   if (group.length > 1) return false;
   if (pairs && last.kind === "heading" && isFactTable(block))
     return block.rows.length <= MOST_FACTS;

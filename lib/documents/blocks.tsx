@@ -1,7 +1,14 @@
 import { Text, View } from "@react-pdf/renderer";
 import type { ReactNode } from "react";
 import type { LetterBlock } from "#lib/domain/paper/letter.ts";
-import { type Columns, groups, isLongTable, partingOf, sideBySide } from "./block-groups.ts";
+import {
+  type Columns,
+  groups,
+  isLongTable,
+  isNote,
+  partingOf,
+  sideBySide,
+} from "./block-groups.ts";
 import {
   aboveHeading,
   airOf,
@@ -47,10 +54,20 @@ interface Manners {
 }
 
 function Group({ group, ...manners }: Manners & { readonly group: readonly LetterBlock[] }) {
-  return group.map((block, place) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
-    <Block key={place} block={block} {...manners} />
-  ));
+  return group.map((block, place) => {
+    const next = group[place + 1];
+    const noted = block.kind === "table" && isNote(next);
+    if (isNote(block) && place > 0) return null;
+    return (
+      <Block
+        // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
+        key={place}
+        block={block}
+        note={noted && next !== undefined ? <Block block={next} {...manners} /> : null}
+        {...manners}
+      />
+    );
+  });
 }
 
 function Beside({ left, right, under, manner, special }: Manners & Columns) {
@@ -73,13 +90,10 @@ function Beside({ left, right, under, manner, special }: Manners & Columns) {
 
 function Block({
   block,
+  note = null,
   manner,
   special,
-}: {
-  readonly block: LetterBlock;
-  readonly manner: BlockManner;
-  readonly special: (block: LetterBlock) => ReactNode;
-}) {
+}: Manners & { readonly block: LetterBlock; readonly note?: ReactNode }) {
   switch (block.kind) {
     case "paragraph":
       return (
@@ -110,7 +124,7 @@ function Block({
     case "list":
       return <List block={block} manner={manner} />;
     case "table":
-      return <Table block={block} manner={manner} />;
+      return <Table block={block} note={note} manner={manner} />;
     case "amount":
       return (
         <View style={spaced(manner, { marginTop: 2, marginBottom: 9 })} wrap={false}>

@@ -1,4 +1,5 @@
 import { Text, View } from "@react-pdf/renderer";
+import type { ReactNode } from "react";
 import { airOf, type BlockManner, type BlockOf, set, spaced, styles } from "./block-manner.ts";
 import { columnShares } from "./columns.ts";
 import { INK } from "./ink.ts";
@@ -27,11 +28,14 @@ export function List({
   );
 }
 
+/** A note stands under its table, and on the page where that ends. */
 export function Table({
   block,
+  note = null,
   manner,
 }: {
   readonly block: BlockOf<"table">;
+  readonly note?: ReactNode;
   readonly manner: BlockManner;
 }) {
   const shares = columnShares(block, { width: manner.width, size: manner.tableSize });
@@ -51,11 +55,12 @@ export function Table({
       {text}
     </Text>
   );
+  const groups = keepTotals(block);
   return (
     <View
       style={{
         ...styles.table,
-        ...spaced(manner, { marginTop: 2, marginBottom: 9 }),
+        ...spaced(manner, { marginTop: 2, marginBottom: note === null ? 9 : 0 }),
         // Set closely, its titles would hang on the words before it.
         ...(titled && airOf(manner) < 0.4 ? { marginTop: 4 } : {}),
       }}
@@ -65,7 +70,7 @@ export function Table({
           {block.head.map((title, column) => cell(title, column, "headCell"))}
         </View>
       )}
-      {keepTotals(block).map((rows, index) => (
+      {groups.map((rows, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the rows of a table never move
         <View key={index} wrap={false}>
           {rows.map(({ row, place }) => (
@@ -76,6 +81,9 @@ export function Table({
               {row.map((text, column) => cell(text, column, "cell"))}
             </View>
           ))}
+          {note !== null && index === groups.length - 1 && (
+            <View style={spaced(manner, { marginTop: 9 })}>{note}</View>
+          )}
         </View>
       ))}
     </View>

@@ -7,8 +7,14 @@ import type { Day } from "../time/day.ts";
 
 /** A block of a letter. Same data → PDF, HTML and mail text. */
 export type LetterBlock =
-  /** The sentence that says what is asked, and by when, is set strong. */
-  | { readonly kind: "paragraph"; readonly text: string; readonly lead?: true }
+  | {
+      readonly kind: "paragraph";
+      readonly text: string;
+      /** The sentence that says what is asked, and by when, is set strong. */
+      readonly lead?: true;
+      /** It explains the table before it, and stays on the page where that ends. */
+      readonly note?: true;
+    }
   | { readonly kind: "heading"; readonly text: string }
   | { readonly kind: "list"; readonly lines: readonly string[] }
   | {

@@ -19,7 +19,10 @@ export function sumBlocks(facts: LetterFacts, after = ""): LetterBlock[] {
   }
   const own = STATEMENT_WORDS[notice.language];
   const notes = [...sharedFraction(facts, own, worked), words.split.odd, after];
-  return [...pencilSum(facts, own, worked), { kind: "paragraph", text: notes.join(" ").trim() }];
+  return [
+    ...pencilSum(facts, own, worked),
+    { kind: "paragraph", text: notes.join(" ").trim(), note: true },
+  ];
 }
 
 /** What the reader would pay under each other rule that can be worked out. */

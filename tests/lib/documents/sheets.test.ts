@@ -106,6 +106,15 @@ const OF_ONE_PAGE: readonly LetterKind[] = [
 /** What asks for something that has a day. */
 const ASKING: readonly LetterKind[] = ["finding", "proposed-split", "entry-consent"];
 
+const CALCULATION = /The calculation, step by step|El cálculo, paso a paso/;
+const CALCULATED = /step by step\s+Work, in feet|paso a paso\s+Obra, en pies/;
+/** How the note under the calculation goes on. */
+const ROUNDED: Readonly<Record<Language, string>> = {
+  ...{ en: "Amounts are rounded to the cent", es: "Los montos se redondean al centavo" },
+};
+/** The sum of the reader’s own steps, and the note below it on the same page. */
+const SUMMED = /\$[\d,.]+ (× [\d/.%]+: .{0,120})?(Amounts are|Los montos se)/;
+
 describe("a letter is two sheets at most, none of them half empty", () => {
   test.each(CASES)("%s, in %s", async (kind, language) => {
     for (const letter of await judged(kind, language)) {
@@ -113,12 +122,19 @@ describe("a letter is two sheets at most, none of them half empty", () => {
       expectFull(letter);
       // What is asked, and by when, stands in the first half page.
       if (ASKING.includes(kind)) expect(letter.asked, letter.of).toBeLessThan(SHEET / 2);
-      // No heading is torn from the table that it heads.
-      const table = letter.text.find((page) => page.includes("step by step")) ?? null;
-      if (table !== null) expect(table, letter.of).toMatch(/step by step\s+Work, in feet/);
+      expectCalculation(letter, language);
     }
   });
 });
+
+/** No heading is torn from the table that it heads, no table from the note that explains its signs. */
+function expectCalculation({ of, text }: Judged, language: Language): void {
+  const begun = text.find((page) => CALCULATION.test(page));
+  if (begun === undefined) return;
+  expect(begun, of).toMatch(CALCULATED);
+  const noted = text.find((page) => page.includes(ROUNDED[language]));
+  if (noted !== undefined) expect(noted, of).toMatch(SUMMED);
+}
 
 /** A page before another is two thirds full, the last one half: no signature stands there alone. */
 function expectFull({ of, pages, reach }: Judged): void {
