@@ -64,6 +64,13 @@ export function whereIs(item: ScopeItem, { words, report }: LetterFacts): string
   return words.split.general;
 }
 
+/** The same outside of a table that says from where its feet count. */
+export function whereFrom(item: ScopeItem, facts: LetterFacts): string {
+  const counted = item.place === "point" || item.place === "stretch";
+  const where = whereIs(item, facts);
+  return counted && item.from !== null ? facts.words.fromMain(where) : where;
+}
+
 /**
  * The work without amounts: fees, camera runs and tests are part of the cost, and nothing that a
  * neighbor sees done.
@@ -71,7 +78,7 @@ export function whereIs(item: ScopeItem, { words, report }: LetterFacts): string
 export function workLines(facts: LetterFacts): string[] {
   return scopeInForce(facts.file)
     .filter(isSeenDone)
-    .map((item) => facts.words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)));
+    .map((item) => facts.words.entry.areaWork(workTitle(item, facts), whereFrom(item, facts)));
 }
 
 /** Work for the whole job counts where its kind is said. */

@@ -1,5 +1,6 @@
 import type { ClockEvent } from "../facts/clock-rule.ts";
 import type { DatedEvent } from "../facts/permit.ts";
+import type { Day } from "../time/day.ts";
 import type { LetterFacts } from "./facts.ts";
 import { eventOf, hoursWords } from "./hours.ts";
 
@@ -21,6 +22,16 @@ export function dayOf(facts: LetterFacts, kind: ClockEvent): DayWords {
     hours: hoursWords(event, words),
     where: event?.reference ?? "",
   };
+}
+
+/** An event as the day that a letter tells of; null where none is entered. */
+export function eventAhead(
+  facts: LetterFacts,
+  kind: ClockEvent,
+  what: string,
+): { readonly what: string; readonly on: Day } | null {
+  const event = eventOf(facts, kind);
+  return event === null ? null : { what, on: event.on };
 }
 
 /** An event that a letter is about, and what of it the letter can't do without. */

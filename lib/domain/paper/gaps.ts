@@ -1,4 +1,5 @@
 import type { DeliveryMethod } from "../facts/notice.ts";
+import { formatDate } from "../time/format-day.ts";
 import { copyGaps, isCopy } from "./copy.ts";
 import { type LetterFacts, type LetterInput, letterFacts } from "./facts.ts";
 import { LETTER_PLANS } from "./kinds/index.ts";
@@ -23,13 +24,28 @@ export function letterGaps(
       ...copyGaps(facts),
       ...(POSTED.includes(method) ? [hasAddress(facts) ?? []].flat() : []),
     ];
-  const checks = [hasReplyBy, ...gaps, ...(POSTED.includes(method) ? [hasAddress] : [])];
+  const checks = [
+    hasReplyBy,
+    repliesBefore,
+    ...gaps,
+    ...(POSTED.includes(method) ? [hasAddress] : []),
+  ];
   return [...checks.flatMap((check) => check(facts) ?? []), ...wordingGaps(facts)];
 }
 
 function hasReplyBy({ notice }: LetterFacts): string | null {
   const { wantsReply } = LETTER_PLANS[notice.kind];
   return wantsReply && notice.replyBy === null ? "No reply-by date is set." : null;
+}
+
+/** Who is asked for an answer is asked for it before what the letter tells of. */
+function repliesBefore(facts: LetterFacts): string | null {
+  const { replyBy, kind } = facts.notice;
+  const { ahead, choices } = LETTER_PLANS[kind];
+  const told = ahead?.(facts) ?? null;
+  if (told === null || replyBy === null || replyBy < told.on) return null;
+  if (choices(facts).length === 0) return null;
+  return `The reply-by date, ${formatDate(replyBy)}, is too late: ${told.what} on ${formatDate(told.on)}. Choose an earlier day.`;
 }
 
 function hasAddress({ party, property }: LetterFacts): string | null {

@@ -45,6 +45,8 @@ export interface LetterPlan {
   readonly named?: "always" | "reminders";
   /** It lacks something without a day to reply by. */
   readonly wantsReply?: true;
+  /** The day that it tells of, as what: an answer is of use only before it. Null: none is set. */
+  readonly ahead?: (facts: LetterFacts) => { readonly what: string; readonly on: Day } | null;
   /** Whether it asks this reader for no consent, though its kind does. */
   readonly asksNothing?: (facts: LetterFacts) => boolean;
   /** The office’s own wording may stand in place of the sentences that are the same in every letter. */

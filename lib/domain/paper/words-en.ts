@@ -493,7 +493,7 @@ export const EN = {
       sump: "sump",
     },
     floorDrain: (floor: string, drain: string) => `${floor} ${drain}`,
-    drainsIn: (drains: string) => `${drains}, on each floor`,
+    drainsIn: (drains: string) => drains,
     flush: (gallons: number) =>
       `A small amount of dye, then about ${gallons} gallons of water at each drain`,
     put: "What goes in",
@@ -529,7 +529,7 @@ export const EN = {
     noShare: (place: string) => `${place} has no share under this rule.`,
     rule: "The rule used, and why",
     ruleLine: (title: string, sentence: string) => `${title}. ${sentence}`,
-    reason: (reason: string) => `Why this rule: ${reason}`,
+    reason: (reason: string) => `Why this rule: ${reason}${/[.!?]$/.test(reason) ? "" : "."}`,
     answersLine: (where: string, who: string, source: string) =>
       `The pipe ${where} from the city’s main: ${who} (${source}).`,
     answers: "Who is responsible for each section, under the rule on file",
@@ -772,8 +772,9 @@ export const EN = {
     },
     or: "or",
     dispute: (day: string) =>
-      `If you dispute it, write to us by ${day}: what you dispute, and why.`,
-    disputeOpen: "If you dispute it, write to us: what you dispute, and why.",
+      `If you dispute any of it, write to us by ${day}: which amount, and why. No answer is not counted as agreement.`,
+    disputeOpen:
+      "If you dispute any of it, write to us: which amount, and why. No answer is not counted as agreement.",
     enclosed: "Enclosed",
     enclosedLines: [
       "the calculation of your share, step by step (below)",

@@ -537,7 +537,7 @@ export const ES: LetterWords = {
       sump: "sumidero",
     },
     floorDrain: (floor, drain) => `${drain} ${floor}`,
-    drainsIn: (drains) => `${drains}; en cada piso`,
+    drainsIn: (drains) => drains,
     flush: (gallons) => `Un poco de tinte y luego unos ${gallons} galones de agua en cada desagüe`,
     put: "Qué se echa",
     who: "Quién viene",
@@ -572,7 +572,7 @@ export const ES: LetterWords = {
     noShare: (place) => `Con esta regla no le toca ninguna parte a ${place}.`,
     rule: "La regla usada y por qué",
     ruleLine: (title, sentence) => `${title}. ${sentence}`,
-    reason: (reason) => `Por qué esta regla: «${reason}»`,
+    reason: (reason) => `Por qué esta regla: «${reason}».`,
     answersLine: (where, who, source) =>
       `La tubería de ${where} desde la tubería principal: ${who} (${source}).`,
     answers: "Quién es responsable de cada tramo, según la regla en nuestros archivos",
@@ -815,8 +815,9 @@ export const ES: LetterWords = {
     },
     or: "o",
     dispute: (day) =>
-      `Si no está de acuerdo con el cobro, escríbanos a más tardar el ${day}: qué disputa y por qué.`,
-    disputeOpen: "Si no está de acuerdo con el cobro, escríbanos: qué disputa y por qué.",
+      `Si no está de acuerdo con el cobro, escríbanos a más tardar el ${day}: con qué monto y por qué. No responder no cuenta como aceptar.`,
+    disputeOpen:
+      "Si no está de acuerdo con el cobro, escríbanos: con qué monto y por qué. No responder no cuenta como aceptar.",
     enclosed: "Se adjunta",
     enclosedLines: [
       "el cálculo de su parte, paso a paso (abajo)",
@@ -832,7 +833,7 @@ export const ES: LetterWords = {
 
   response: {
     opening: (name) =>
-      `Esta es nuestra respuesta sobre el desagüe privado compartido “${name}”. Escribimos como contratista.`,
+      `Esta es nuestra respuesta sobre el desagüe privado compartido «${name}». Escribimos como contratista.`,
     order: (day, note) => `Su orden del ${day}${note === "" ? "" : `: ${note}`}`,
     corrections: (day, note) => `Sus correcciones del ${day}${note === "" ? "" : `: ${note}`}`,
     noOrder: "No tenemos en nuestros archivos ninguna orden ni corrección de ustedes.",

@@ -86,8 +86,10 @@ export const NOTICE_EN = {
     ],
   },
   change: {
+    lead: (number: number, by: string) =>
+      `Please tell us${by} whether you agree to change order No. ${number}.`,
     opening: (number: number) =>
-      `The work on the shared sewer is to change. This is change order No. ${number}.`,
+      `Change order No. ${number} proposes a change in the work on the shared sewer.`,
     openingAgreed: (number: number) =>
       `The work on the shared sewer has changed. This is change order No. ${number}, agreed.`,
     openingRefused: (number: number) =>
@@ -221,8 +223,10 @@ export const NOTICE_ES: NoticeWords = {
     ],
   },
   change: {
+    lead: (number, by) =>
+      `Díganos, por favor,${by} si está de acuerdo con la orden de cambio núm. ${number}.`,
     opening: (number) =>
-      `La obra del desagüe compartido va a cambiar. Esta es la orden de cambio núm. ${number}.`,
+      `La orden de cambio núm. ${number} propone un cambio en la obra del desagüe compartido.`,
     openingAgreed: (number) =>
       `La obra del desagüe compartido cambió. Esta es la orden de cambio núm. ${number}, ya acordada.`,
     openingRefused: (number) =>

@@ -6,7 +6,7 @@ import { formatCents } from "../../money/format-cents.ts";
 import { type ChangeOrderEffect, changeOrderEffects } from "../../split/change-order-effect.ts";
 import { latestSplit } from "../../split/latest-split.ts";
 import { atEvery, shareHolders } from "../addressed.ts";
-import { heading, lead, list, paragraph, table, whereIs, workTitle } from "../common.ts";
+import { heading, lead, list, paragraph, replyBy, table, whereFrom, workTitle } from "../common.ts";
 import type { LetterFacts } from "../facts.ts";
 import type { LetterBlock } from "../letter.ts";
 import type { LetterPlan } from "../letter-plan.ts";
@@ -75,11 +75,13 @@ function changeBody(facts: LetterFacts): LetterBlock[] {
     refused: change.openingRefused,
   }[order.state];
   const pieces = (items: typeof effect.added) =>
-    items.map((item) => words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)));
+    items.map((item) => words.entry.areaWork(workTitle(item, facts), whereFrom(item, facts)));
   const own = share === null ? [] : [amounts(change.share(place), share)];
+  const asked = order.state === "proposed";
   return [
-    ...lead(opening(order.number)),
-    ...(order.reason === "" ? [] : [heading(change.why), paragraph(order.reason)]),
+    ...lead(asked ? change.lead(order.number, replyBy(facts)) : opening(order.number)),
+    ...(asked ? [paragraph(opening(order.number))] : []),
+    ...(order.reason === "" ? [] : [heading(change.why), paragraph(words.typed(order.reason))]),
     ...(effect.added.length === 0 ? [] : [heading(change.added), ...list(pieces(effect.added))]),
     ...(effect.dropped.length === 0
       ? []

@@ -12,7 +12,7 @@ import {
   list,
   paragraph,
   table,
-  whereIs,
+  whereFrom,
   workLines,
   workTitle,
 } from "../common.ts";
@@ -155,7 +155,7 @@ function builtLines(facts: LetterFacts): string[] {
     const what =
       item === undefined
         ? words.done.whole
-        : words.entry.areaWork(workTitle(item, facts), whereIs(item, facts));
+        : words.entry.areaWork(workTitle(item, facts), whereFrom(item, facts));
     return words.done.built(what, words.day(on), said);
   });
 }

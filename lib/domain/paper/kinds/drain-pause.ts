@@ -3,6 +3,7 @@ import { drainPlaces, pauseAudience } from "../../notices/audience.ts";
 import { toAll } from "../addressed.ts";
 import { heading, lead, list, paragraph, table } from "../common.ts";
 import { ahead } from "../day-ahead.ts";
+import { eventAhead } from "../day-told.ts";
 import type { LetterFacts } from "../facts.ts";
 import { eventOf, hoursWords, phoneRows } from "../hours.ts";
 import type { LetterBlock } from "../letter.ts";
@@ -16,6 +17,7 @@ export const DRAIN_PAUSE: LetterPlan = {
   },
   recipients: (file) => toAll(pauseAudience(file)),
   callsFirst: callsBeforeShutdown,
+  ahead: (facts) => eventAhead(facts, "drains-paused", "drains are shut down"),
   body: pauseBody,
   choices: ({ words }) => words.pause.choices,
   cautions: ["drains", "sewage", "gas", "trench"],

@@ -8,6 +8,7 @@ import type { ScopeItem } from "../../facts/scope.ts";
 import type { Report } from "../../findings/report.ts";
 import { plainFeet } from "../../length/station.ts";
 import { formatPhone } from "../../party/phone.ts";
+import type { Day } from "../../time/day.ts";
 import { type About, aboutProperty, atEvery } from "../addressed.ts";
 import {
   heading,
@@ -15,7 +16,7 @@ import {
   list,
   paragraph,
   replyBy,
-  whereIs,
+  whereFrom,
   workBegins,
   workTitle,
 } from "../common.ts";
@@ -32,6 +33,10 @@ export const ENTRY_CONSENT: LetterPlan = {
   },
   recipients: (file, report) => atEvery(file, lotsToEnter(file, report), LOT_ROLES),
   wantsReply: true,
+  ahead: (facts) => {
+    const on = firstDay(facts);
+    return on === null ? null : { what: "the lot is entered", on };
+  },
   body: entryBody,
   choices: ({ words }) => words.entry.choices,
   cautions: ["enterOnly", "trench", "sewage", "records"],
@@ -122,10 +127,16 @@ function insuredLine(facts: LetterFacts): string[] {
   return [words.entry.insured(number, words.day(expiresOn))];
 }
 
+/** The first day on the reader's lot, else that of the work; null while none is set. */
+function firstDay(facts: LetterFacts): Day | null {
+  const days = digAreasOf(facts).flatMap(({ firstOn }) => firstOn ?? []);
+  return days.toSorted()[0] ?? workBegins(facts);
+}
+
 function whenWords(facts: LetterFacts): string {
   const { words } = facts;
   const areas = digAreasOf(facts);
-  const first = areas.flatMap(({ firstOn }) => firstOn ?? []).toSorted()[0] ?? workBegins(facts);
+  const first = firstDay(facts);
   const last =
     areas
       .flatMap(({ lastOn }) => lastOn ?? [])
@@ -185,7 +196,7 @@ function areaLines(facts: LetterFacts): string[] {
       return words.entry.areaCross(words.stretch(from, to), known);
     });
   const here = workHere(facts).map((item) =>
-    words.entry.areaWork(workTitle(item, facts), whereIs(item, facts)),
+    words.entry.areaWork(workTitle(item, facts), whereFrom(item, facts)),
   );
   return [...digAreasOf(facts).map((area) => areaWords(facts, area)), ...crossings, ...here];
 }

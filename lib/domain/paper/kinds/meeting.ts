@@ -18,6 +18,10 @@ export const MEETING: LetterPlan = {
   },
   recipients: (file) => atEvery(file, file.properties.map(aboutProperty), LOT_ROLES),
   ownProse: true,
+  ahead: ({ file, report }) => {
+    const next = nextMeeting(file.meetings, report.today);
+    return next === null ? null : { what: "the meeting is", on: next.on };
+  },
   body: meetingBody,
   choices: ({ words }) => words.meeting.choices,
   cautions: ["official"],

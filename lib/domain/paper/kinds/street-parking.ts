@@ -2,7 +2,7 @@ import { startAudience } from "../../notices/audience.ts";
 import { toAll } from "../addressed.ts";
 import { heading, lead, list, paragraph, table } from "../common.ts";
 import { ahead } from "../day-ahead.ts";
-import { dayGap, dayOf } from "../day-told.ts";
+import { dayGap, dayOf, eventAhead } from "../day-told.ts";
 import type { LetterFacts } from "../facts.ts";
 import { phoneRows } from "../hours.ts";
 import type { LetterBlock } from "../letter.ts";
@@ -15,6 +15,7 @@ export const STREET_PARKING: LetterPlan = {
     es: "Deje libre esta parte de la calle",
   },
   recipients: (file) => toAll(startAudience(file)),
+  ahead: (facts) => eventAhead(facts, "street-closed", "parking is closed"),
   body: parkingBody,
   choices: ({ words }) => words.parking.choices,
   cautions: ["trench"],
@@ -45,7 +46,7 @@ function parkingBody(facts: LetterFacts): LetterBlock[] {
     ...lead(known ? leadOf() : null),
     paragraph(parking.opening),
     ...table(words.visit.head, [
-      [parking.where, where === "" ? words.notSet : where],
+      [parking.where, where === "" ? words.notSet : words.typed(where)],
       [last === null ? parking.day : parking.from, day],
       ...(last === null ? [] : [[parking.until, words.weekday(last)]]),
       [parking.hours, hours === "" ? words.notSet : hours],

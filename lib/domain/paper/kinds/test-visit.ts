@@ -24,6 +24,7 @@ export const TEST_VISIT: LetterPlan = {
   // Where nobody comes in, nobody is asked to be let in.
   asksNothing: isWaterOnly,
   callsFirst: callsBeforeVisit,
+  ahead: visitAhead,
   body: visitBody,
   choices: (facts) =>
     isWaterOnly(facts) ? facts.words.visit.choicesWater : facts.words.visit.choices,
@@ -69,6 +70,13 @@ function visitDaysOf({ file, report, property, party }: LetterFacts): VisitDay[]
   );
   const onlyUnit = roles.every(({ role }) => role === "occupant") ? roles[0]?.unitId : null;
   return visitDays(file, report, { propertyId: property.id, unitId: onlyUnit ?? null });
+}
+
+/** The first day on which we come to the reader, or ask to keep water off. */
+function visitAhead(facts: LetterFacts) {
+  const days = visitDaysOf(facts).map(({ on }) => on);
+  const on = days.toSorted()[0] ?? eventOf(facts, "tenant-entry")?.on;
+  return on === undefined ? null : { what: "the visit is", on };
 }
 
 /** Nobody comes in: the reader is only asked to use no water. */

@@ -23,6 +23,10 @@ export const WORK_START: LetterPlan = {
   },
   recipients: (file) => toAll(startAudience(file)),
   deeds: (file, { tieIns }) => deedsOfWork(file, tieIns),
+  ahead: (facts) => {
+    const on = workBegins(facts);
+    return on === null ? null : { what: "work begins", on };
+  },
   body: startBody,
   choices: ({ words }) => words.start.choices,
   cautions: ["trench", "sewage", "gas", "drains"],

@@ -102,8 +102,9 @@ function textOf(...asked: Parameters<typeof inputFor>): string {
   return letterText(composeLetter(inputFor(...asked))).replaceAll(/\s+/g, " ");
 }
 
-function gapsOf(...asked: Parameters<typeof inputFor>): string {
-  return letterGaps(inputFor(...asked)).join("\n");
+/** What is missing, where an answer is asked for before any day that is told of. */
+function gapsOf(file: LineFile, reader: Reader, about: Parameters<typeof inputFor>[2]): string {
+  return letterGaps(inputFor(file, reader, { replyBy: "2026-12-01", ...about })).join("\n");
 }
 
 describe("test visit", () => {
@@ -549,7 +550,9 @@ describe("money letters", () => {
   test("a demand says to whom, how, by when, and how to dispute it", () => {
     const text = textOf(file, ["ottilie", "12"], { kind: "share-demand" });
     expect(text).toContain("Pay to Bellwether Drain and Sewer, by check or bank transfer");
-    expect(text).toContain("If you dispute it, write to us by Wednesday, December 9, 2026");
+    expect(text).toContain(
+      "If you dispute any of it, write to us by Wednesday, December 9, 2026: which amount, and why. No answer is not counted as agreement.",
+    );
     expect(gapsOf(file, ["ottilie", "12"], { kind: "share-demand", office: silent })).toContain(
       "Payee and payment methods are not entered",
     );
@@ -645,7 +648,7 @@ describe("close-out", () => {
     ];
     const done = textOf({ ...file, built }, reader, { kind: "close-out" });
     expect(done).toContain(
-      "dig, 10.0 to 30.0 ft, done on November 18, 2026: 2 ft longer than priced",
+      "dig, 10.0 to 30.0 ft from the city’s main, done on November 18, 2026: 2 ft longer than priced",
     );
     expect(done).not.toContain("AS PLANNED");
     expect(gapsOf({ ...file, built }, reader, { kind: "close-out" })).not.toContain("built");

@@ -43,12 +43,12 @@ test("letterGaps() wants a street address where the post carries the letter, and
 
 test("letterGaps() asks for day and hours of a pause of drains", () => {
   const without = { ...LINE, file: { ...LINE.file, events: [] } };
-  expect(gaps(["tenant", "p16"], { kind: "drain-pause" }, without)[0]).toMatch(
+  expect(gaps(["tenant", "p16"], { kind: "drain-pause", replyBy: null }, without)[0]).toMatch(
     /day of the shutdown/,
   );
   const noHours = LINE.file.events.map((event) => ({ ...event, until: "" }));
   const silent = { ...LINE, file: { ...LINE.file, events: noHours } };
-  expect(gaps(["tenant", "p16"], { kind: "drain-pause" }, silent)[0]).toMatch(
+  expect(gaps(["tenant", "p16"], { kind: "drain-pause", replyBy: null }, silent)[0]).toMatch(
     /hours of the shutdown/,
   );
 });
@@ -70,5 +70,30 @@ test("letterGaps() says when nothing shows well enough that a property is on the
 test("letterGaps() says when an inquiry names no tie-in", () => {
   expect(gaps(["nils", "p11"], { kind: "tie-in-inquiry" })).toEqual([
     "The letter does not say which tie-in it asks about.",
+  ]);
+});
+
+test("letterGaps() asks for an answer before the day that the letter tells of", () => {
+  const late = { kind: "drain-pause", replyBy: "2026-12-09" } as const;
+  const events = LINE.file.events.map((each) =>
+    each.event === "drains-paused" ? { ...each, on: "2026-12-02" } : each,
+  );
+  const line = { ...LINE, file: { ...LINE.file, events } };
+  expect(gaps(["tenant", "p16"], late, line)).toEqual([
+    "The reply-by date, December 9, 2026, is too late: drains are shut down on December 2, 2026. Choose an earlier day.",
+  ]);
+  expect(gaps(["tenant", "p16"], { ...late, replyBy: "2026-12-02" }, line)).toHaveLength(1);
+  expect(gaps(["tenant", "p16"], { ...late, replyBy: "2026-12-01" }, line)).toEqual([]);
+  const meeting = {
+    id: "m",
+    on: "2026-12-03",
+    at: "18:30",
+    until: "20:00",
+    place: "Hall",
+    note: "",
+  };
+  const invited = { ...LINE, file: { ...LINE.file, meetings: [meeting] } };
+  expect(gaps(["lodz", "p18"], { kind: "meeting", replyBy: "2026-12-09" }, invited)).toEqual([
+    "The reply-by date, December 9, 2026, is too late: the meeting is on December 3, 2026. Choose an earlier day.",
   ]);
 });
