@@ -10,7 +10,14 @@ export interface Columns {
   readonly under: readonly LetterBlock[];
 }
 
-type Entry = { readonly group: readonly LetterBlock[] } | Columns;
+type Group = { readonly group: readonly LetterBlock[] };
+
+/** Cautions two beside each other, that no page's end parts. */
+interface Kept {
+  readonly kept: readonly (Group | Columns)[];
+}
+
+type Entry = Group | Columns | Kept;
 
 /** Groups in their order, with those in columns that the manner sets so. */
 export function sideBySide(all: readonly LetterBlock[][], manner: BlockManner): Entry[] {
@@ -81,12 +88,13 @@ function factColumns(run: readonly LetterBlock[][], manner: BlockManner): Entry[
 }
 
 function inPairs(run: readonly LetterBlock[][]): Entry[] {
-  return run.flatMap((group, at): Entry[] => {
+  const kept = run.flatMap((group, at): (Group | Columns)[] => {
     if (at % 2 === 1) return [];
     const next = run[at + 1];
     if (next === undefined) return [{ group }];
     return [{ left: group.slice(0, 1), right: next.slice(0, 1), under: next.slice(1) }];
   });
+  return kept.length === 0 ? [] : [{ kept }];
 }
 
 /** The run in two columns of about one height; a short one stays as it is. */

@@ -33,6 +33,21 @@ export function Blocks({
   readonly special: (block: LetterBlock) => ReactNode;
 }) {
   return sideBySide(groups(blocks, manner), manner).flatMap((entry, index) => {
+    if ("kept" in entry)
+      return [
+        // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
+        <View key={index} wrap={false}>
+          {entry.kept.map((one, place) =>
+            "left" in one ? (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
+              <Beside key={place} {...one} manner={manner} special={special} />
+            ) : (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
+              <Group key={place} group={one.group} manner={manner} special={special} />
+            ),
+          )}
+        </View>,
+      ];
     if ("left" in entry)
       // biome-ignore lint/suspicious/noArrayIndexKey: the blocks of a letter never move
       return [<Beside key={index} {...entry} manner={manner} special={special} />];

@@ -21,7 +21,8 @@ export const LETTER_SETTINGS: readonly LetterSetting[] = [
 
 /** For a letter of words alone, which keeps to one page where it is legible there. */
 export const PLAIN_SETTINGS: readonly LetterSetting[] = [
-  ROOMY,
+  // Its cautions beside each other: none of them alone at the head of a second page.
+  { ...ROOMY, pairs: true },
   CLOSE,
   { ...CLOSE, size: 9.5, tableSize: 8.75, air: 0.2 },
 ];

@@ -70,7 +70,7 @@ export const ES: LetterWords = {
   weekday: (day) => letterWeekday(day, "es"),
   feet,
   stretch,
-  fromMain: (where) => `${where} desde la tubería principal de la ciudad`,
+  fromMain: (where) => `${where} desde la tubería principal`,
   list: (names) => {
     const last = names.at(-1) ?? "";
     if (names.length < 2) return last;

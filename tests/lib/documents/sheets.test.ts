@@ -8,7 +8,7 @@ import { recipientsOf } from "#lib/domain/paper/recipients.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { LANGUAGES, type Language } from "#lib/domain/say/language.ts";
 import { demoLines } from "#tests/support/demo.ts";
-import { aNotice, anEvent } from "#tests/support/file.ts";
+import { aNotice, anEvent, aSpillStep } from "#tests/support/file.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { sixShare } from "#tests/support/six-share.ts";
 
@@ -28,6 +28,21 @@ const FOOT = SHEET - 55;
 let office: Awaited<ReturnType<typeof demoLines>>["office"];
 let lines: readonly { readonly file: LineFile; readonly kinds: readonly LetterKind[] }[];
 
+const ON = "2026-11-24";
+const SPILL = [
+  aSpillStep("a", { kind: "known", on: ON, at: "08:10", place: "the alley behind 16 Fennel Row" }),
+  aSpillStep("b", { kind: "crew-on-site", on: ON, at: "08:45" }),
+  aSpillStep("c", { kind: "flow-stopped", on: ON, at: "09:05" }),
+  aSpillStep("d", {
+    kind: "reported",
+    on: ON,
+    at: "09:20",
+    place: "Quillhaven Health",
+    number: "8",
+  }),
+  aSpillStep("e", { kind: "cleaned-up", on: ON, at: "11:30" }),
+];
+
 const SHARED: readonly LetterKind[] = [
   "finding",
   "proposed-split",
@@ -40,7 +55,7 @@ beforeAll(async () => {
   await readyFonts();
   office = demo.office;
   const back = anEvent("b", { event: "drains-back", on: TODAY, at: "11:40" });
-  const fennel = { ...demo.fennel, events: [...demo.fennel.events, back] };
+  const fennel = { ...demo.fennel, events: [...demo.fennel.events, back], spillSteps: SPILL };
   lines = [
     { file: fennel, kinds: LETTER_KINDS },
     { file: demo.ropewalk, kinds: LETTER_KINDS },
@@ -106,6 +121,12 @@ const OF_ONE_PAGE: readonly LetterKind[] = [
 /** What asks for something that has a day. */
 const ASKING: readonly LetterKind[] = ["finding", "proposed-split", "entry-consent"];
 
+function isWarned(page: string): boolean {
+  return /Sewage carries disease|A gas pipe may|transmiten enfermedades|tubería de gas puede/.test(
+    page,
+  );
+}
+
 const CALCULATION = /The calculation, step by step|El cálculo, paso a paso/;
 const CALCULATED = /step by step\s+Work, in feet|paso a paso\s+Obra, en pies/;
 /** How the note under the calculation goes on. */
@@ -123,6 +144,8 @@ describe("a letter is two sheets at most, none of them half empty", () => {
       // What is asked, and by when, stands in the first half page.
       if (ASKING.includes(kind)) expect(letter.asked, letter.of).toBeLessThan(SHEET / 2);
       expectCalculation(letter, language);
+      // What is dangerous about a spill stands together.
+      if (kind === "spill") expect(letter.text.filter(isWarned).length, letter.of).toBe(1);
     }
   });
 });
@@ -143,6 +166,24 @@ function expectFull({ of, pages, reach }: Judged): void {
     expect(down / SHEET, `${of}, page ${at + 1}`).toBeGreaterThan(least);
   }
 }
+
+test("a letter in two languages has no page half empty, and its cautions together", async () => {
+  const [{ file } = { file: null }] = lines;
+  if (file === null) throw new Error("No line");
+  const report = reportOn(file, TODAY);
+  const [to] = recipientsOf(file, report, "work-start");
+  if (to === undefined) throw new Error("Nobody to tell");
+  const about = { ...to, kind: "work-start", language: "es", alsoIn: "en" } as const;
+  const letter = composeLetter({ file, report, office, notice: aNotice("n", about) });
+  const [drawn] = await drawLetter({ letter, enclosed: null }, new Map());
+  if (drawn === undefined) throw new Error("Nothing was drawn");
+  const { pages, reach, text } = read(drawn.bytes, drawn.document.getPageCount());
+  expect(pages).toBe(4);
+  expectFull({ of: "Spanish", pages: 2, reach: reach.slice(0, 2), text, asked: 0 });
+  expectFull({ of: "English", pages: 2, reach: reach.slice(2), text, asked: 0 });
+  const warned = text.filter((page) => /Open trench|A gas pipe may run/.test(page));
+  expect(warned).toHaveLength(1);
+});
 
 test("every kind that a line of the example office can send was among them", async () => {
   const drawn = new Set<LetterKind>();
