@@ -97,12 +97,13 @@ export async function renderHangers(
 function Hanger({ panel, cut }: { readonly panel: Panel; readonly cut: boolean }) {
   const { face, office, contact, date, reference } = panel;
   const size = sizeOf(panel);
+  const from = `${office}  ·  ${date}`;
   return (
     <View style={cut ? { ...styles.hanger, ...styles.cut } : styles.hanger}>
       <Svg width={2 * HOLE} height={2 * HOLE} style={styles.hole}>
         <Circle cx={HOLE} cy={HOLE} r={HOLE - 1} stroke={INK.faint} strokeWidth={0.5} fill="none" />
       </Svg>
-      <Text style={styles.head}>{`${office}  ·  ${date}`}</Text>
+      <Text style={{ ...styles.head, fontSize: headSize(from) }}>{from}</Text>
       <View style={styles.body}>
         <Text style={styles.title}>{face.title}</Text>
         {face.about === "" ? null : <Text style={{ fontSize: size }}>{face.about}</Text>}
@@ -141,6 +142,11 @@ function Hanger({ panel, cut }: { readonly panel: Panel; readonly cut: boolean }
 }
 
 /** The largest type that leaves a panel's words their room: lines are counted, not guessed by length. */
+/** In which size office and day keep within the panel. */
+function headSize(text: string): number {
+  return Math.max(7, Math.min(9.5, (WIDTH - 2 * SIDE) / faceMetrics("regular").ems(text)));
+}
+
 function sizeOf({ face, reference }: Panel): number {
   const found = SIZES.find((size) => heightOf(face, size) <= HEIGHT - HEAD - FOOT - 16);
   if (found === undefined)

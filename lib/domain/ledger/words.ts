@@ -137,7 +137,7 @@ const ES: LedgerWords = {
     title: "Estado de cuenta",
     subject: (place) => `Estado de cuenta de ${place}`,
     opening: (place, line) =>
-      `Lo facturado y lo recibido por ${place}, por la obra en el desagüe compartido “${line}”.`,
+      `Lo facturado y lo recibido por ${place}, por la obra en el desagüe compartido «${line}».`,
     open: "Pendiente hoy",
     settled: "No queda nada pendiente. Gracias.",
     held: "Tenemos a su favor",
@@ -175,7 +175,7 @@ const ES: LedgerWords = {
     check: (office, place) => `Con cheque a nombre de ${office}, por correo o en mano a: ${place}.`,
     askOther: (contact) =>
       `Con tarjeta, por transferencia o en partes: consúltenos antes, ${contact}.`,
-    quote: (reference) => `Escriba en él, por favor, “${reference}”.`,
+    quote: (reference) => `Escriba en él, por favor, «${reference}».`,
     joint: (names) =>
       `Esta factura es para ${names} en conjunto; se paga una sola vez, por cualquiera de ellos.`,
     attached: "La factura va adjunta en PDF.",

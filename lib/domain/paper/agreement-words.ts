@@ -62,7 +62,7 @@ const ES_WORDS: AgreementWords = {
   parts: (parts, all) => `${parts} de ${all} partes`,
   pipe: "La tubería compartida",
   pipeIs: (line, town, more) =>
-    `Una línea privada de drenaje que comparten los lotes nombrados arriba: “${line}”, ${town}${more}. Las distancias se dan en pies a lo largo de la tubería, desde su conexión con la línea pública principal.`,
+    `Una línea privada de drenaje que comparten los lotes nombrados arriba: «${line}», ${town}${more}. Las distancias se dan en pies a lo largo de la tubería, desde su conexión con la línea pública principal.`,
   long: (feet) => `, de ${feet} pies de largo desde la línea pública principal`,
   wide: (inches) => `, de ${inches} pulgadas de diámetro interior`,
   covers: {

@@ -68,7 +68,8 @@ export function exactLines(facts: LetterFacts, words: StatementWords, worked: Sh
     const item = facts.file.scope.find((each) => each.id === step.itemId);
     const { from, to } = step.piece;
     const where = from === null || to === null || from === to ? "" : facts.words.stretch(from, to);
-    const name = [item?.title ?? "", where].filter((part) => part !== "").join(", ");
+    const title = item === undefined ? "" : workTitle(item, facts);
+    const name = [title, where].filter((part) => part !== "").join(", ");
     return words.exactly(name, formatExactCents(step.exact));
   });
   return [

@@ -76,7 +76,7 @@ const ES: StatementWords = {
   chosenOn: "Elegida el",
   owner: (place) => `El propietario de ${place}`,
   opening: (place, line, total) =>
-    `Cómo se calculó la parte de ${place} en la obra del desagüe compartido “${line}”: ${total} en total, repartidos con una sola regla. Usted puede comprobar cada paso.`,
+    `Cómo se calculó la parte de ${place} en la obra del desagüe compartido «${line}»: ${total} en total, repartidos con una sola regla. Usted puede comprobar cada paso.`,
   stale:
     "Los hechos han cambiado desde que se fijaron estos montos. Los pasos no se muestran hasta que la oficina vuelva a fijarlos; hasta entonces no confíe en este desglose.",
   pipe: "La tubería y el tramo que usted usa",

@@ -32,6 +32,6 @@ export const COPY_ES: CopyWords = {
   wrong: (place) =>
     `Si no tiene ningún préstamo ni gravamen sobre ${place}, por favor díganoslo y quitaremos su nombre de la lista.`,
   original: (name, day) => `La carta a ${name}${day === null ? "" : `, del ${day}`}`,
-  you: (name) => `En el resto de esta carta, “usted” se refiere a ${name}.`,
+  you: (name) => `En el resto de esta carta, «usted» se refiere a ${name}.`,
   none: "La carta de la que esta es copia no está en nuestros archivos.",
 };

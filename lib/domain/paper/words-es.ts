@@ -572,7 +572,7 @@ export const ES: LetterWords = {
     noShare: (place) => `Con esta regla no le toca ninguna parte a ${place}.`,
     rule: "La regla usada y por qué",
     ruleLine: (title, sentence) => `${title}. ${sentence}`,
-    reason: (reason) => `Por qué esta regla: «${reason}».`,
+    reason: (reason) => `Por qué esta regla: «${reason.replace(/\.$/, "")}».`,
     answersLine: (where, who, source) =>
       `La tubería de ${where} desde la tubería principal: ${who} (${source}).`,
     answers: "Quién es responsable de cada tramo, según la regla en nuestros archivos",
