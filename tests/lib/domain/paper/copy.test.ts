@@ -106,7 +106,7 @@ describe("what a copy says", () => {
     es: {
       title: "Copia: Solicitud de pago de su parte",
       lead: "figura en nuestros archivos como acreedor (titular de un gravamen) de 12 Fennel Row. No se le pide nada.",
-      you: "“usted” se refiere a Ottilie Brandvold.",
+      you: "«usted» se refiere a Ottilie Brandvold.",
       ask: "Le pedimos",
     },
   };
