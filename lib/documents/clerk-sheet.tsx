@@ -22,7 +22,7 @@ const styles = StyleSheet.create({
   title: { fontSize: 17, fontWeight: 600, marginBottom: 8 },
   about: { flexDirection: "row", paddingVertical: 2 },
   label: { width: 110, color: INK.soft, fontSize: 9 },
-  value: { flex: 1, lineHeight: 1.3 },
+  value: { flex: 1 },
   gap: { marginTop: 12 },
   sign: { flexDirection: "row", marginTop: 42 },
   line: { borderTopWidth: 0.6, borderTopColor: INK.ink, paddingTop: 3, marginRight: 20, flex: 2 },

@@ -43,7 +43,9 @@ export function correctionsAnswer(
   );
   const round = permit && roundsOf(file, permit).find(({ step }) => step.id === stepId);
   if (permit === undefined || round === undefined) return null;
-  const pages = [...new Set(round.items.flatMap(({ correction }) => pagesOf(correction)))];
+  const pages = [...new Set(round.items.flatMap(({ correction }) => pagesOf(correction)))].toSorted(
+    (one, other) => one.localeCompare(other, "en", { numeric: true }),
+  );
   const contact = [formatPhone(office.phone), office.email].filter((part) => part !== "");
   return {
     title: "Answers to plan review corrections",

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { SheetKind } from "#lib/domain/facts/authority.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { formFact } from "#lib/domain/form/form-facts.ts";
 import { composePacket } from "#lib/domain/packet/compose.ts";
 import { aCondition, anApplication, aSurfaceCut } from "#tests/support/application.ts";
 import { anOffice, aRequirement } from "#tests/support/file.ts";
@@ -25,6 +26,24 @@ test("who signed, the new pipe and the surface are in the packet where they are 
   expect(words("pavement")).toContain("One lane stays open");
   expect(asked.sheets.map(({ kind }) => kind)).not.toContain("proposed-pipe");
   expect(asked.missing.join(" ")).toContain("how the walls stand not entered");
+});
+
+test("how traffic and people on foot get by is printed, goes into a form, and is missing until said", () => {
+  const said = packet(["pavement"], { applications: [anApplication()] });
+  const words = JSON.stringify(said.sheets.find(({ kind }) => kind === "pavement")?.blocks);
+  expect(words).toContain('["Traffic","One lane stays open"]');
+  expect(words).toContain('["People on foot","Walk on the far side"]');
+  expect(said.missing.join(" ")).not.toMatch(/gets? past the work is not entered/);
+  const line = sampleLine();
+  const file = { ...line.file, applications: [anApplication()] };
+  const input = { ...line, file, authority: { name: "" }, permitKind: "side-sewer" } as const;
+  expect(formFact("application.traffic")?.of(input)).toEqual(["One lane stays open"]);
+  expect(formFact("application.pedestrians")?.of(input)).toEqual(["Walk on the far side"]);
+  const silent = packet(["pavement"], {
+    applications: [{ ...anApplication(), traffic: "", pedestrians: " " }],
+  });
+  expect(silent.missing.join(" ")).toContain("How traffic gets past the work is not entered.");
+  expect(silent.missing.join(" ")).toMatch(/people on foot.* not entered/i);
 });
 
 test("the new pipe has few enough columns to stand upright among the other sheets", () => {

@@ -77,7 +77,9 @@ export default async function MeetingPage({
           </ul>
         )}
       </div>
-      {meeting === null ? null : (
+      {meeting === null ? (
+        <p className="print-only">No meeting is planned.</p>
+      ) : (
         <>
           <SheetLinks {...{ lineId, meeting, language, today }} />
           {meeting.on > today ? null : (
