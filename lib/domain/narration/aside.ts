@@ -97,7 +97,7 @@ const ASKS =
 const OF_THIS = /^(?:[a-z]+ )?(?:is|are|was|were) (?:that|this|it|those|these)\b/;
 /** What answers that it is so. */
 const YES =
-  /^(?:(?:oh|uh|well|and) )*(?:yes|yeah|yep|yup|yessir|sure|correct|right|uh huh|mm hm|mhm|exactly|it is|that is|that's it|it's)\b/;
+  /^(?:(?:oh|uh|well|and) )*(?:yes|yeah|yep|yup|yessir|sure|correct|right|uh huh|mm hm|mhm|exactly|it is|that is|that's it)\b/;
 
 /** Asked and answered in one go: `what are we in that's cast iron`. */
 const ANSWERED = /\b(?:that's|it's|yeah|yes|yep|there's|here's|no)\b/;

@@ -84,10 +84,12 @@ function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
   if (hasUnit(talk, mark)) {
     // `a fifty foot lot`
     if (strange(mark.to) && talk.speech.words[mark.to - 1]?.text === "foot") return false;
+    if (!isOfPipe(talk, mark, { known, strange }) && strange(mark.to)) return false;
     return PLACES.test(lead) || !isOfAnother(lead, strange, mark);
   }
   if (strange(mark.to) || isSomethingElse(talk, mark)) return false;
-  if (AT.test(lead)) return !PEOPLE.test(lead) && !isAtHouse(mark, lead);
+  if (AT.test(lead))
+    return !PEOPLE.test(lead) && !isAtHouse(mark, lead) && isOfPipe(talk, mark, { known, strange });
   return standsAmong(talk, mark, { known, lead, strange });
 }
 
@@ -107,6 +109,20 @@ interface Around {
   readonly lead: string;
   /** No word of the pipe, nor of any sentence. */
   readonly strange: (at: number) => boolean;
+}
+
+/** Something of the pipe is told in its sentence, or nothing strange stands around it. */
+function isOfPipe(
+  talk: Talk,
+  mark: Said,
+  { known, strange }: Pick<Around, "known" | "strange">,
+): boolean {
+  const told = inSentence(talk, mark.sentence).some(
+    (other) =>
+      (/^(thing|material|clock|diameter)$/.test(other.what) && known.has(other.from)) ||
+      isTurn(other, "record"),
+  );
+  return told || ![1, 2, 3, 4, 5].some((off) => strange(mark.from - off));
 }
 
 /** A bare number among words of the pipe, where a footage stands. */

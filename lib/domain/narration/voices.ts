@@ -1,4 +1,4 @@
-import { groupedBy, type Of, type Said, type Talk, talkWith, wordsOf } from "./said.ts";
+import { groupedBy, type Of, type Said, type Talk, talkWith } from "./said.ts";
 
 /** So many of its numbers tell that a voice calls depths. */
 const HINTS = 2;
@@ -40,9 +40,16 @@ function whoSays(talk: Talk, mark: Said): string | null {
 /** Told as deep, or right behind `depth`. */
 function isDepth(talk: Talk, mark: Said): boolean {
   if (mark.what === "other" && mark.why === "a depth") return true;
+  const { words } = talk.speech;
+  const own = (from: number, to: number) =>
+    words
+      .slice(Math.max(0, from), to)
+      .filter(({ sentence }) => sentence === mark.sentence)
+      .map(({ text }) => text)
+      .join(" ");
   return (
-    /^(deep|down to it|of cover)\b/.test(wordsOf(talk, mark.to, mark.to + 2)) ||
-    /\b(depth|deep)( is| of| at| about)?$/.test(wordsOf(talk, mark.from - 2, mark.from))
+    /^(deep|down to it|of cover)\b/.test(own(mark.to, mark.to + 2)) ||
+    /\b(depth|deep)( is| of| at| about)?$/.test(own(mark.from - 2, mark.from))
   );
 }
 
