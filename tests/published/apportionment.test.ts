@@ -137,7 +137,7 @@ describe("paradoxes that largest remainders are known for", () => {
     expect(apportion(50, [90n, 7n, 3n], [2, 1, 0])).toEqual([45, 3, 2]);
   });
 
-  // A worked example read on a page of smartsolve.ai, and the population paradox beside it.
+  // A classroom example, and the population paradox beside it.
   test("apportion() agrees with printed classroom examples", () => {
     expect(seats(40, { a: 153_000, b: 411_000, c: 81_000, d: 92_000, e: 163_000 })).toEqual({
       a: 7,

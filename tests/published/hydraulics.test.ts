@@ -21,8 +21,7 @@ describe("full flow", () => {
   });
 
   // A pipe maker's manual (cast iron, n 0.012, inside diameters 1.96, 2.96, 5.94 and 7.94 in; from
-  // memory, not found again, but each figure follows from the formula within 0.6 %):
-  // http://38.142.81.21:8001/manual/charlotte-pipe/sv-00082-0600/use-and-care-guide-english/page-23.html
+  // memory, not found again, but each figure follows from the formula within 0.6 %).
   test.each([
     [1.96, 0.01, 1.47, 13.75],
     [1.96, 0.02, 2.07, 19.44],

@@ -19,8 +19,7 @@ function areaOn(today: string, cut: Partial<SurfaceCut>, rule: Partial<PavementR
 
 /*
  * 29 CFR 1926 Subpart P, Appendix B, Table B-1, excavations less than 20 ft deep, across to up: Type A
- * 3/4 to 1, Type B 1 to 1, Type C 1 1/2 to 1 (as https://stepo.ai/osha/1926/1926SubpartPAppB gives the
- * table). The table's angles, 53, 45 and 34 degrees, are from memory.
+ * 3/4 to 1, Type B 1 to 1, Type C 1 1/2 to 1. The table's angles, 53, 45 and 34 degrees, are from memory.
  */
 describe("Table B-1", () => {
   const TABLE = [

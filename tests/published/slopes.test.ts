@@ -90,7 +90,7 @@ describe("slopes", () => {
 });
 
 describe("drainage fixture units", () => {
-  // IPC Table 709.1, private use (CaldrOrg/caldr src/assets/ipc_dfu.md).
+  // IPC Table 709.1, private use, as a public transcription in source code has it.
   test.each([
     ["bathroom-group", 5],
     ["kitchen-sink", 2],
@@ -99,7 +99,7 @@ describe("drainage fixture units", () => {
     expect(unitsOfOne("ipc", fixture)).toBe(units);
   });
 
-  // UPC Table 702.1 (CaldrOrg/caldr src/assets/upc_dfu.md).
+  // UPC Table 702.1, as a public transcription in source code has it.
   test("unitsOfOne() of a clothes washer under the UPC is 3, and a bathroom group has none", () => {
     expect(unitsOfOne("upc", "clothes-washer")).toBe(3);
     expect(unitsOfOne("upc", "bathroom-group")).toBeNull();

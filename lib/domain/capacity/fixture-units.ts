@@ -6,12 +6,12 @@ interface FixtureTable extends TableSource {
   readonly units: Record<Fixture, number | null>;
 }
 
-/** Private use, toilets of 1.6 gallons a flush. */
+/** Private use, toilets of 1.6 gallons a flush, as public transcriptions of the model codes have them. */
 const FIXTURE_UNITS: Record<PlumbingCode, FixtureTable> = {
   ipc: {
     title: "IPC Table 709.1, private use",
     edition: "model code, toilets of 1.6 gallons a flush",
-    source: "International Plumbing Code, read in a public transcription (CaldrOrg/caldr)",
+    source: "International Plumbing Code",
     units: {
       "bathroom-group": 5,
       "water-closet": 3,
@@ -28,7 +28,7 @@ const FIXTURE_UNITS: Record<PlumbingCode, FixtureTable> = {
   upc: {
     title: "UPC Table 702.1, private use",
     edition: "model code, toilets of 1.6 gallons a flush",
-    source: "Uniform Plumbing Code, read in a public transcription (CaldrOrg/caldr)",
+    source: "Uniform Plumbing Code",
     units: {
       "bathroom-group": null,
       "water-closet": 3,

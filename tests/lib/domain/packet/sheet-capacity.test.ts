@@ -87,7 +87,7 @@ test("capacitySheet() prints each table with its edition, and nothing that was n
   const lines = last?.kind === "list" ? last.lines : [];
   expect(lines).toHaveLength(4);
   expect(lines[1]).toBe(
-    "IPC Table 710.1(1), building drains and sewers: model code, 2018 and 2021 read alike. International Plumbing Code, read in public transcriptions that agree. The authority’s own edition decides.",
+    "IPC Table 710.1(1), building drains and sewers: model code, 2018 and 2021 read alike. International Plumbing Code. The authority’s own edition decides.",
   );
   expect(lines.join(" ")).not.toMatch(/memory/i);
   expect(lines[3]).toContain("Manning’s n");

@@ -2,11 +2,13 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Delivery } from "#lib/domain/facts/notice.ts";
 import { numberFault } from "#lib/domain/notices/tracking.ts";
+import type { Recipient } from "#lib/domain/paper/addressed.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
 import { mailTo } from "#lib/domain/party/mail-to.ts";
-import { partyName } from "../../names.ts";
+import { partyName, tieInName } from "../../names.ts";
 import { saveNumbersAction } from "./actions.ts";
 import { FillDown } from "./fill-down.client.tsx";
 import type { BatchPart } from "./part.ts";
@@ -39,7 +41,7 @@ export function Numbers({ lineId, file, rows }: BatchPart) {
           {mailed.map(({ delivery, recipient }) => (
             <Field
               key={`${delivery.id} ${delivery.tracking}`}
-              label={`${partyName(file, recipient.partyId)}, ${formatAddress(mailTo(file, recipient))}`}
+              label={labelOf(file, recipient)}
               name={`number:${delivery.id}`}
               defaultValue={delivery.tracking}
               hint={doubtAbout(delivery)}
@@ -53,6 +55,13 @@ export function Numbers({ lineId, file, rows }: BatchPart) {
       </ActionForm>
     </Section>
   );
+}
+
+/** Whose envelope it is; somebody who gets two letters is told them apart by the tie-in. */
+function labelOf(file: LineFile, recipient: Recipient): string {
+  const { partyId, tieInId } = recipient;
+  const about = tieInId === null ? "" : `, about tie-in ${tieInName(file, tieInId)}`;
+  return `${partyName(file, partyId)}, ${formatAddress(mailTo(file, recipient))}${about}`;
 }
 
 /** Once its result is recorded, the number is part of the proof. */

@@ -61,7 +61,7 @@ export function PaperGroup({ lineId, file, group, today, may }: GroupProps) {
             <tr>
               <th scope="col">To</th>
               <th scope="col">By</th>
-              <th scope="col">Standing</th>
+              <th scope="col">Status</th>
             </tr>
           </thead>
           <tbody>
