@@ -19,6 +19,7 @@ export const FAULT_WORDS: Record<Fault, string> = {
   belly: "belly",
   broken: "broken",
   collapsed: "collapsed",
+  "protruding-tie-in": "connection sticking into pipe",
   crack: "crack",
   deformed: "deformed",
   hole: "hole",
@@ -26,6 +27,5 @@ export const FAULT_WORDS: Record<Fault, string> = {
   "offset-joint": "offset joint",
   "open-joint": "open joint",
   roots: "roots",
-  "protruding-tie-in": "connection sticking into pipe",
   "worn-surface": "worn pipe wall",
 };
