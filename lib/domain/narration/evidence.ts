@@ -21,37 +21,7 @@ export function withoutEvidence(ground: Ground, rows: readonly Heard[]): Heard[]
       left[left.length - 1] = asHole(last, row);
     else if (!shows(ground, row) || !isOpen(last)) left.push(row);
   }
-  return left.filter((row) => !left.some((other) => isOneTold(ground, other, row)));
-}
-
-/** How a wall or a joint has failed, each worse than the one before it: of one place in one breath people tell one, in several words. */
-const WALL = ["crack", "broken", "hole", "collapsed"];
-const JOINT = ["offset-joint", "open-joint"];
-
-/** Told of the same place in one breath by another row: the worse of two, the first of two of a joint. */
-function isOneTold(ground: Ground, other: Heard, row: Heard): boolean {
-  if (other === row || !inOneBreath(ground, other.mark, row.mark)) return false;
-  if (!isAtOnePlace(other, row) || Math.abs(row.mark.sentence - other.mark.sentence) > 1)
-    return false;
-  if (isOneMore(ground, [row, other].sort((a, b) => a.mark.at - b.mark.at)[1] ?? row)) return false;
-  if (row.kind === "water") return other.kind === "fault" && other.mark.at < row.mark.at;
-  const [a, b] = [other.fault ?? "", row.fault ?? ""];
-  if (JOINT.includes(a) && JOINT.includes(b)) return other.mark.at < row.mark.at;
-  if (WALL.includes(a) && WALL.includes(b)) return WALL.indexOf(a) > WALL.indexOf(b);
-  return false;
-}
-
-/** `and a crack`, `plus some water`: told beside the other. */
-function isOneMore({ talk }: Ground, { mark }: Heard): boolean {
-  return /\b(and|plus|also|another|with|then)( [\w']+){0,3}$/.test(
-    wordsOf(talk, mark.from - 4, mark.from),
-  );
-}
-
-function isAtOnePlace(one: Heard, other: Heard): boolean {
-  if (one.place.reading !== "read" || other.place.reading !== "read") return false;
-  const [from, to] = [one.place.counter, other.place.counter];
-  return from !== null && to !== null && Math.abs(from - to) <= SAME_PLACE;
+  return left;
 }
 
 /** Told by the ground that is to be seen, not by a hole. */
