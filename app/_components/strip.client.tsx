@@ -7,6 +7,7 @@ import { isHeavy, type StripChosen } from "#lib/domain/strip/gist.ts";
 import { layStrip, type StripLayout } from "#lib/domain/strip/layout.ts";
 import type { StripSize } from "#lib/domain/strip/measures.ts";
 import { xOn } from "#lib/domain/strip/places.ts";
+import { remembered } from "#lib/remembered.ts";
 import { goToRow } from "./go-to-row.ts";
 import { useSelection } from "./selection.client.tsx";
 import styles from "./strip.module.css";
@@ -51,10 +52,7 @@ export function Strip({
   const slim = size === "slim";
   const sheet = useRef<HTMLDivElement>(null);
   const { tip, hide, handlers } = useStripTip(sheet);
-  const fitted = useMemo(() => {
-    const width = 1000;
-    return layStrip(crowded(drawing, leastApart(drawing, width)), { width, size, zoom: 1 });
-  }, [drawing, size]);
+  const fitted = fittedOn(drawing, size);
   const view = useStripView({
     left: fitted.left,
     margins: fitted.left + (fitted.width - fitted.right),
@@ -194,6 +192,12 @@ export function Strip({
     </figure>
   );
 }
+
+/** The whole drawing on a sheet of one width: where its axis begins. */
+const fittedOn = remembered((drawing: FileDrawing, size: StripSize) => {
+  const width = 1000;
+  return layStrip(crowded(drawing, leastApart(drawing, width)), { width, size, zoom: 1 });
+});
 
 /** The strip as tables, made when they are opened. */
 function InWords({

@@ -3,6 +3,7 @@ import { crowded, leastApart } from "#lib/domain/strip/crowds.ts";
 import type { FileDrawing, StripChoice } from "#lib/domain/strip/drawing.ts";
 import { layStrip, type StripLayout } from "#lib/domain/strip/layout.ts";
 import type { StripSize } from "#lib/domain/strip/measures.ts";
+import { remembered } from "#lib/remembered.ts";
 import type { StripView } from "./use-strip-view.ts";
 
 interface StripSheet {
@@ -10,6 +11,23 @@ interface StripSheet {
   readonly drawing: FileDrawing;
   readonly layout: StripLayout;
 }
+
+/**
+ * The drawing as it is. Remembered, so that a server that draws it for one page after the other lays
+ * it out once.
+ */
+const asDrawn = remembered(
+  (drawing: FileDrawing, width: number, size: StripSize, zoom: number): StripSheet[] => {
+    const drawn = crowded(drawing, leastApart(drawing, width * zoom));
+    return [
+      {
+        title: drawing.title,
+        drawing: drawn,
+        layout: layStrip(drawn, { width, size, zoom, bare: false }),
+      },
+    ];
+  },
+);
 
 /** One sheet; or two over each other on the same axis, as proposed and as the alternative has it. */
 export function useStripSheets({
@@ -33,7 +51,7 @@ export function useStripSheets({
       const drawn = crowded(whole, least);
       return { title, drawing: drawn, layout: layStrip(drawn, { ...frame, bare }) };
     };
-    if (choice === null) return [sheet(drawing.title, drawing, false)];
+    if (choice === null) return asDrawn(drawing, width, size, zoom);
     if (!apart) {
       const differing = choice.joins.filter((join) => join.differs === true);
       const joins = [...drawing.joins.filter((join) => join.state !== "alternative"), ...differing];

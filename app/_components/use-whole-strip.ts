@@ -1,7 +1,7 @@
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useMemo, useState } from "react";
 import type { FileDrawing, StripTopic } from "#lib/domain/strip/drawing.ts";
 import type { StripChosen } from "#lib/domain/strip/gist.ts";
-import type { StripAnswer, StripSent } from "./strip-sent.ts";
+import { drawingIn, type StripAnswer, type StripSent } from "./strip-sent.ts";
 
 interface Known {
   readonly key: string;
@@ -42,9 +42,11 @@ export function useWholeStrip(
   }, [ask, here, address, key]);
 
   const chosen = useChosen({ address, key, selected: whole || here !== null ? null : selected });
-  const some = here ?? own ?? Object.values(drawings)[0];
-  if (some === undefined) throw new Error("a page of a line came without its strip");
-  return { drawing: some, chosen, want: useCallback(() => setWanted(true), []) };
+  const text = own ?? Object.values(drawings)[0];
+  const came = useMemo(() => (text === undefined ? null : drawingIn(text)), [text]);
+  const drawing = here ?? came;
+  if (drawing === null) throw new Error("a page of a line came without its strip");
+  return { drawing, chosen, want: useCallback(() => setWanted(true), []) };
 }
 
 function useChosen({

@@ -214,14 +214,18 @@ interface ChoiceListState {
   readonly picked: () => GridChoice | null;
 }
 
+/** Of a list that is closed nothing is looked up: a table has hundreds of them. */
+const NOTHING_SHOWN: readonly GridChoice[] = [];
+
 /** The choices under a cell: all of them, or those that go with what is typed. */
 function useChoiceList(choices: readonly GridChoice[], typed: string | null): ChoiceListState {
   const [place, setPlace] = useState<ChoiceListState["place"] | null>(null);
   const [active, setActive] = useState<number | null>(null);
-  const shown = choicesToShow(choices, typed ?? "");
+  const closed = place === null;
+  const shown = closed ? NOTHING_SHOWN : choicesToShow(choices, typed ?? "");
   const last = shown.length - 1;
   // While letters are typed, only what they mean is picked; arrows pick by hand.
-  const at = active ?? meantAt(shown, choices, typed ?? "");
+  const at = active ?? (closed ? -1 : meantAt(shown, choices, typed ?? ""));
   return {
     open: place !== null && shown.length > 0,
     active: Math.min(at, last),

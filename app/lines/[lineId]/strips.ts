@@ -8,6 +8,8 @@ import { chosenOn, gistOf } from "#lib/domain/strip/gist.ts";
 
 interface Drawn {
   readonly drawings: ReturnType<typeof drawStrips>;
+  /** What goes with the page of a topic. */
+  readonly texts: Map<StripTopic, Pick<StripSent, "whole" | "drawings">>;
   readonly version: string;
 }
 
@@ -22,7 +24,8 @@ function drawnFrom(file: LineFile, report: Report): Drawn {
   const known = drawn.get(report);
   if (known !== undefined) return known;
   count += 1;
-  const made = { drawings: drawStrips(file, report), version: `${started}-${count}` };
+  const drawings = drawStrips(file, report);
+  const made: Drawn = { drawings, texts: new Map(), version: `${started}-${count}` };
   drawn.set(report, made);
   return made;
 }
@@ -32,14 +35,22 @@ function drawnFrom(file: LineFile, report: Report): Drawn {
  * gist of what this page tells.
  */
 export function stripSent(file: LineFile, report: Report, address: string | null): StripSent {
-  const { drawings, version } = drawnFrom(file, report);
+  const { drawings, texts, version } = drawnFrom(file, report);
   const { topic } = stripPage(foldersIn(address ?? ""));
-  const gist = gistOf(drawings[topic]);
+  const text = texts.get(topic) ?? textOf(drawings, topic);
+  texts.set(topic, text);
+  return { lineId: file.line.id, version, ...text };
+}
+
+function textOf(
+  drawings: Drawn["drawings"],
+  topic: StripTopic,
+): Pick<StripSent, "whole" | "drawings"> {
+  const { whole, drawing } = gistOf(drawings[topic]);
+  const sent = whole ? Object.entries(drawings) : [[topic, drawing] as const];
   return {
-    lineId: file.line.id,
-    version,
-    whole: gist.whole,
-    drawings: gist.whole ? drawings : { [topic]: gist.drawing },
+    whole,
+    drawings: Object.fromEntries(sent.map(([name, each]) => [name, JSON.stringify(each)])),
   };
 }
 

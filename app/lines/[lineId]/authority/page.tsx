@@ -2,13 +2,11 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/db.ts";
-import { composePacket } from "#lib/domain/packet/compose.ts";
-import { formsOf } from "#lib/operations/forms-of.ts";
 import { lineFileOf } from "../file.ts";
 import { HoldBoxes } from "../holds.tsx";
 import { QuestionHead } from "../question-head.tsx";
 import { Checklist } from "./checklist.tsx";
+import { packetOf } from "./packet-of.ts";
 import { PacketSection } from "./packet-section.tsx";
 
 export const metadata: Metadata = { title: "What does the authority need?" };
@@ -22,8 +20,7 @@ export default async function PacketPage({
   const { lineId } = await params;
   const { file, report, office, may } = await lineFileOf(lineId);
   const work = may("work-the-file");
-  const packet =
-    office === null ? null : composePacket({ file, report, office, forms: formsOf(db(), file) });
+  const packet = office === null ? null : packetOf({ file, report, office });
   return (
     <>
       <QuestionHead lineId={lineId} question="authority" />
