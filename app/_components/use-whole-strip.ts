@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useMemo, useState } from "react";
 import type { FileDrawing, StripTopic } from "#lib/domain/strip/drawing.ts";
 import type { StripChosen } from "#lib/domain/strip/gist.ts";
-import { drawingIn, type StripAnswer, type StripSent } from "./strip-sent.ts";
+import { drawingsIn, type StripAnswer, type StripSent } from "./strip-sent.ts";
 
 interface Known {
   readonly key: string;
@@ -25,7 +25,8 @@ export function useWholeStrip(
   sent: StripSent,
   { topic, selected }: { topic: StripTopic; selected: string | null },
 ): WholeStrip {
-  const { lineId, version, whole, drawings } = sent;
+  const { lineId, version, whole } = sent;
+  const drawings = useMemo(() => drawingsIn(sent.drawings), [sent.drawings]);
   const [known, setKnown] = useState<Known | null>(null);
   const [wanted, setWanted] = useState(false);
   const own = drawings[topic];
@@ -42,10 +43,8 @@ export function useWholeStrip(
   }, [ask, here, address, key]);
 
   const chosen = useChosen({ address, key, selected: whole || here !== null ? null : selected });
-  const text = own ?? Object.values(drawings)[0];
-  const came = useMemo(() => (text === undefined ? null : drawingIn(text)), [text]);
-  const drawing = here ?? came;
-  if (drawing === null) throw new Error("a page of a line came without its strip");
+  const drawing = here ?? own ?? Object.values(drawings)[0];
+  if (drawing === undefined) throw new Error("a page of a line came without its strip");
   return { drawing, chosen, want: useCallback(() => setWanted(true), []) };
 }
 

@@ -1,5 +1,5 @@
 import { foldersIn, stripPage } from "#app/_components/strip-pages.ts";
-import type { StripAnswer, StripSent } from "#app/_components/strip-sent.ts";
+import { packDrawings, type StripAnswer, type StripSent } from "#app/_components/strip-sent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { drawStrips } from "#lib/domain/strip/draw.ts";
@@ -47,11 +47,7 @@ function textOf(
   topic: StripTopic,
 ): Pick<StripSent, "whole" | "drawings"> {
   const { whole, drawing } = gistOf(drawings[topic]);
-  const sent = whole ? Object.entries(drawings) : [[topic, drawing] as const];
-  return {
-    whole,
-    drawings: Object.fromEntries(sent.map(([name, each]) => [name, JSON.stringify(each)])),
-  };
+  return { whole, drawings: packDrawings(whole ? drawings : { [topic]: drawing }) };
 }
 
 /** The whole strip of a topic, or what it says of one thing. */
