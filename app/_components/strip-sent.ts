@@ -22,7 +22,7 @@ export interface StripAnswer {
 }
 
 /** Drawings by what they tell. */
-export type Drawings = Partial<Record<StripTopic, FileDrawing>>;
+type Drawings = Partial<Record<StripTopic, FileDrawing>>;
 
 /** What all of them have alike is written once. */
 interface PackedDrawings {
