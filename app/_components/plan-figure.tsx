@@ -4,8 +4,8 @@ import styles from "./plan-figure.module.css";
 import { Scroll } from "./scroll.tsx";
 
 /**
- * The line on the ground, north up: the very shapes that the packet prints; on a phone the same drawn
- * for its width, so that the line is in view at once.
+ * The line on the ground, north up: the very shapes that the packet prints; on a phone the same with
+ * less paper at its sides, so that the line is in view at once.
  */
 export function PlanFigure({
   plan,
@@ -21,11 +21,15 @@ export function PlanFigure({
     <figure className={styles["figure"]}>
       <div className={narrow === null ? undefined : styles["wide"]}>
         <Scroll>
-          <PlanSvg plan={plan} className={styles["plan"]} />
+          <PlanSvg plan={plan} className={`${styles["plan"]} ${styles["whole"]}`} />
         </Scroll>
       </div>
       {narrow === null ? null : (
-        <PlanSvg plan={narrow} className={`${styles["plan"]} ${styles["narrow"]}`} />
+        <div className={styles["narrow"]}>
+          <Scroll>
+            <PlanSvg plan={narrow} className={styles["plan"]} />
+          </Scroll>
+        </div>
       )}
       <figcaption className="muted small">
         {note === "" ? PLAN_NOTE : `${note} ${PLAN_NOTE}`}
@@ -33,6 +37,9 @@ export function PlanFigure({
     </figure>
   );
 }
+
+/** Points as pixels at which a drawing’s names are read on a phone. */
+const READABLE = 4 / 3;
 
 function PlanSvg({
   plan,
@@ -44,6 +51,7 @@ function PlanSvg({
   return (
     <svg
       className={className}
+      width={Math.round(plan.width * READABLE)}
       viewBox={`0 0 ${plan.width} ${Math.ceil(plan.height)}`}
       role="img"
       aria-label={plan.sentence}

@@ -1,10 +1,22 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Alternative, ProposedPairing, Report } from "../findings/report.ts";
 import type { Cft } from "../length/station.ts";
+import { isContradicted } from "../run/sighting.ts";
 
-/** Proposals within the tolerance and without a rival: those that may be accepted in one go. */
-export function sureProposals({ proposals }: Pick<Report, "proposals">): ProposedPairing[] {
-  return proposals.filter((proposal) => proposal.band === "same" && !proposal.nearTie);
+/**
+ * Proposals within the tolerance, without a rival and of tie-ins whose sightings agree: those that may
+ * be accepted in one go.
+ */
+export function sureProposals({
+  proposals,
+  tieIns,
+}: Pick<Report, "proposals" | "tieIns">): ProposedPairing[] {
+  const open = new Set(
+    tieIns.filter(({ sightings }) => isContradicted(sightings)).map(({ tieIn }) => tieIn.id),
+  );
+  return proposals.filter(
+    ({ band, nearTie, tieInId }) => band === "same" && !nearTie && !open.has(tieInId),
+  );
 }
 
 /** Pairs as they stand: accepted ones, and proposals that are not in conflict. */

@@ -217,6 +217,14 @@ function sideSeen(sightings: readonly StationedObservation[]): Side {
   return (["left", "right", "crown"] as const).find((side) => sides.has(side)) ?? "unknown";
 }
 
+/** Whether two sightings of one tie-in contradict one another: one may be another tie-in. */
+export function isContradicted(sightings: readonly StationedObservation[]): boolean {
+  const stationed = sightings.flatMap(({ station, uncertainty }) =>
+    station === null || uncertainty === null ? [] : [{ station, uncertainty }],
+  );
+  return spreadOf(stationed) > 0;
+}
+
 function spreadOf(stationed: readonly { station: Cft; uncertainty: Cft }[]): Cft {
   let worst = 0;
   for (const [index, a] of stationed.entries()) {

@@ -8,6 +8,9 @@ import {
 } from "#app/lines/[lineId]/reconcile/reasons.ts";
 import type { ProposedPairing } from "#lib/domain/findings/report.ts";
 import { sureProposals } from "#lib/domain/report/pairs-now.ts";
+import { aStationed } from "#tests/support/answers.ts";
+import { aTieIn } from "#tests/support/file.ts";
+import { aFinding } from "#tests/support/report.ts";
 
 const SAME: ProposedPairing = {
   entryId: "e1",
@@ -47,7 +50,16 @@ describe("sureProposals()", () => {
   test("sureProposals() leaves out what is only likely and what has a rival", () => {
     const likely: ProposedPairing = { ...SAME, entryId: "e2", band: "likely" };
     const rival: ProposedPairing = { ...SAME, entryId: "e3", nearTie: true };
-    expect(sureProposals({ proposals: [likely, SAME, rival] })).toEqual([SAME]);
+    expect(sureProposals({ proposals: [likely, SAME, rival], tieIns: [] })).toEqual([SAME]);
+  });
+
+  test("sureProposals() leaves out a tie-in whose sightings contradict one another", () => {
+    const seen = (station: number) => aStationed("o", { station, uncertainty: 100 });
+    const at = (...stations: number[]) => [
+      aFinding("t1", { tieIn: aTieIn("t1"), sightings: stations.map(seen) }),
+    ];
+    expect(sureProposals({ proposals: [SAME], tieIns: at(6_600, 6_700) })).toEqual([SAME]);
+    expect(sureProposals({ proposals: [SAME], tieIns: at(6_600, 6_950) })).toEqual([]);
   });
 });
 

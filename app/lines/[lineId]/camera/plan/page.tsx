@@ -32,8 +32,8 @@ import { Trace } from "./trace.client.tsx";
 
 export const metadata: Metadata = { title: "Plan view" };
 
-/** A phone’s room for a plan, in points. */
-const NARROW = { width: 270, height: 430 };
+/** Narrower rooms for a phone. */
+const NARROW = [270, 350, 430, 530, 620];
 
 export default async function PlanPage({
   params,
@@ -61,11 +61,7 @@ export default async function PlanPage({
           </p>
         </Empty>
       ) : (
-        <PlanFigure
-          plan={plan}
-          narrow={drawPlan(file, report, NARROW)}
-          note={printNote(prints, allowed)}
-        />
+        <PlanFigure plan={plan} narrow={narrowPlan(part, plan)} note={printNote(prints, allowed)} />
       )}
       <Places {...part} />
       <div className="screen-only">
@@ -84,6 +80,15 @@ function printNote(prints: readonly PlanView[], allowed: readonly number[]): str
   return first.isAllowed
     ? `${drawn}; the authority allows ${scaleWords(allowed)}.`
     : `${drawn}. The authority allows only ${scaleWords(allowed)}, and that does not fit.`;
+}
+
+/** The narrowest drawing at the same scale, so that names have the same room and little has to be scrolled. */
+function narrowPlan({ file, report }: LinePart, { feetPerInch }: PlanView): PlanView | null {
+  for (const width of NARROW) {
+    const plan = drawPlan(file, report, { ...PLAN_FRAME, width });
+    if (plan?.feetPerInch === feetPerInch) return plan;
+  }
+  return null;
 }
 
 /** The drawing in words, and every tie with its check. */

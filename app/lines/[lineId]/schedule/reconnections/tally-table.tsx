@@ -76,7 +76,9 @@ function Row({ row, file }: { readonly row: TallyRow; readonly file: LineFile })
       <td data-label="Before the work">
         {isOpen ? <span className="tag tag-loud">{STATE_WORDS[state]}</span> : STATE_WORDS[state]}
       </td>
-      <td data-label="Seen open after">{openWords(row, file)}</td>
+      <td className="nowrap" data-label="Seen open after">
+        {openWords(row, file)}
+      </td>
     </tr>
   );
 }
