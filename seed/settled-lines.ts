@@ -599,7 +599,9 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
         note: NOT_HERE[id] ?? "",
       }),
     );
-  for (const [state, on] of story.permit.steps) {
+  const called = story.permit.steps.findIndex(([, on]) => on >= story.ticket.calledOn);
+  for (const [at, [state, on]] of story.permit.steps.entries()) {
+    if (at === called) callLocate(desk, actor, lineId, story);
     if (state === "passed-may-backfill")
       addRows(desk(actor, on), { lineId, table: "inspections" }, [
         {
@@ -641,8 +643,12 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
         ...piece,
       })),
     );
-  addRows(desk(actor, story.ticket.calledOn), { lineId, table: "locateTickets" }, [
-    { id: `${story.key}-ticket`, ...story.ticket, note: "" },
+  if (called < 0) callLocate(desk, actor, lineId, story);
+}
+
+function callLocate(desk: Desk, actor: Actor, lineId: string, { key, ticket }: Story): void {
+  addRows(desk(actor, ticket.calledOn), { lineId, table: "locateTickets" }, [
+    { id: `${key}-ticket`, ...ticket, note: "" },
   ]);
 }
 

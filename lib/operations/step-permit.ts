@@ -2,6 +2,7 @@ import { listJobs } from "#db/queries/job.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { insertRow } from "#db/queries/row.ts";
 import { clocksOf } from "#lib/domain/clocks/clocks.ts";
+import { locateBar } from "#lib/domain/clocks/locate-bar.ts";
 import { permitBars, ranOut } from "#lib/domain/clocks/permit-bars.ts";
 import { asBuiltWanting } from "#lib/domain/closing/as-built.ts";
 import { landWithoutConsent } from "#lib/domain/consent/land-consents.ts";
@@ -48,7 +49,7 @@ interface StepWord {
  * before it, going back to the authority with a comment unanswered, a step before the permit that it
  * waits for, backfill or a final without the inspections that the authority wants passed before, work
  * without every permit that it takes, a final without the as-built or anything else
- * that the authority asks for before it, work before the consent for each lot that it lies on, and submitting, working, calling for inspection or backfilling against a hold on what is
+ * that the authority asks for before it, work before the consent for each lot that it lies on, digging without a locate ticket in force, and submitting, working, calling for inspection or backfilling against a hold on what is
  * done that nobody waived.
  */
 export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string }, Refusal> {
@@ -122,7 +123,20 @@ function wrongStep(
   if (wanting !== null) return wanting;
   const work = deedsOfWork(file, report.tieIns);
   const held = refuseHeld(report, deedsOfStep(state, work), "state");
-  return held ?? unconsented(file, report, { permit, state });
+  return (
+    held ??
+    unconsented(file, report, { permit, state }) ??
+    unlocated(file, report, { permit, state, on })
+  );
+}
+
+function unlocated(
+  file: LineFile,
+  report: Report,
+  step: { permit: Permit; state: PermitState; on: Day },
+) {
+  const bar = locateBar(file, report, step);
+  return bar === null ? null : refuse("not-in-this-state", "state", bar);
 }
 
 /** Nobody’s land is entered or dug before they agreed to it; what the authority’s emergency word allows is its own. */

@@ -19,6 +19,7 @@ import { saveRows } from "#lib/operations/save-rows.ts";
 import type { Result } from "#lib/result.ts";
 import {
   aConsent,
+  aLocateTicket,
   anAnchor,
   anEntry,
   anObservation,
@@ -184,4 +185,10 @@ export function closeAnyhow(act: Act, lineId: string): ReturnType<typeof closeLi
     ...{ branches: "Seen by the owners", money: "Let off" },
   };
   return closeLine(act, { lineId, reason: "Done", words });
+}
+
+/** 811 was called long enough ago: the work may dig. */
+export function callLocate({ db }: Act, lineId: string): void {
+  const row = aLocateTicket("called", { calledOn: "2026-11-02" });
+  insertRow(db, "locateTickets", { lineId, row });
 }

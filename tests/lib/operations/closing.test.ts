@@ -31,6 +31,7 @@ import {
   addRows,
   agreeToWork,
   anAct,
+  callLocate,
   fileOf,
   measureBranches,
   must,
@@ -52,6 +53,7 @@ function desk({ asBuilt = false, undocumented = false } = {}) {
   addRows(act, { lineId, table: "land" }, [aLand("all", { to: 10_000, propertyId: "12" })]);
   addRows(act, { lineId, table: "scope" }, [DIG, { ...FEE, from: null, to: null }]);
   measureBranches(act, lineId);
+  callLocate(act, lineId);
   insertRow(act.db, "permits", { lineId, row: aPermit("permit", { number: "SS-1" }) });
   return { ...at, walk };
 

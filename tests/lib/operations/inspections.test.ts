@@ -8,7 +8,7 @@ import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 import { anAuthority, anInspection, aPermit, aRule } from "#tests/support/file.ts";
-import { aDesk, anAct, must } from "#tests/support/office.ts";
+import { aDesk, anAct, callLocate, must } from "#tests/support/office.ts";
 import { anInspectionKind } from "#tests/support/permit.ts";
 
 const TRENCH = anInspectionKind("trench", { neededBefore: "backfill" });
@@ -23,6 +23,7 @@ function desk(inspectionKinds: InspectionKind[]) {
   const authority = anAuthority({ rules: [aRule("rule")], inspectionKinds });
   must(saveAuthority(anAct(act.db, { role: "admin" }), authority));
   must(chooseRule(act, { lineId, authorityId: "authority-1", ruleId: "rule" }));
+  callLocate(act, lineId);
   insertRow(act.db, "permits", { lineId, row: aPermit("permit", { number: "SS-1" }) });
   const step = (state: PermitState) =>
     stepPermit(act, { lineId, permitId: "permit", state, on: act.today, note: "" });

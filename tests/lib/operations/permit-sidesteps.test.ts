@@ -15,7 +15,7 @@ import {
   aRule,
   aScopeItem,
 } from "#tests/support/file.ts";
-import { aDesk, addRows, anAct, fileOf, must } from "#tests/support/office.ts";
+import { aDesk, addRows, anAct, callLocate, fileOf, must } from "#tests/support/office.ts";
 import { anInspectionKind } from "#tests/support/permit.ts";
 
 const PERMIT = aPermit("permit", { number: "SS-1", expiresOn: "2026-12-20" });
@@ -44,6 +44,7 @@ function desk({ undocumented = false } = {}) {
   });
   must(saveAuthority(anAct(act.db, { role: "admin" }), authority));
   must(chooseRule(act, { lineId, authorityId: "authority-1", ruleId: "rule" }));
+  callLocate(act, lineId);
   insertRow(act.db, "permits", { lineId, row: PERMIT });
   const step = (state: PermitState, on = "2026-11-25", note = "") =>
     stepPermit({ ...act, today: on }, { lineId, permitId: "permit", state, on, note });

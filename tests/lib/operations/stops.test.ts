@@ -19,6 +19,7 @@ import {
   aDesk,
   addRows,
   agreeToWork,
+  callLocate,
   fileOf,
   measureBranches,
   must,
@@ -45,6 +46,7 @@ function desk(
   ]);
   measureBranches(at.act, at.lineId);
   addRows(at.act, { lineId: at.lineId, table: "scope" }, scope);
+  callLocate(at.act, at.lineId);
   insertRow(at.act.db, "permits", { lineId: at.lineId, row: aPermit("permit") });
   return { ...at, permitId: "permit" };
 }
