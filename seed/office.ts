@@ -1,5 +1,6 @@
 import { offeredHolidays } from "#lib/domain/calendar/holiday-sets.ts";
-import { type Authority, noParts } from "#lib/domain/facts/authority.ts";
+import { type Authority, FEE, noParts } from "#lib/domain/facts/authority.ts";
+import { usualRow } from "#lib/domain/facts/field.ts";
 import type { Office } from "#lib/domain/facts/line-file.ts";
 
 /** Invented firm, invented people. */
@@ -237,24 +238,24 @@ export const AUTHORITY: Authority = {
   ],
   fees: [
     {
+      ...usualRow(FEE),
       id: `${DISTRICT}-fee-base`,
       authorityId: DISTRICT,
       title: "Repair of a side sewer",
       amount: 28_000,
       per: "permit",
       permitKind: "side-sewer",
-      included: 0,
       citation: "Quillhaven fee schedule 2026 (invented)",
       asOf: AS_OF,
     },
     {
+      ...usualRow(FEE),
       id: `${DISTRICT}-fee-connection`,
       authorityId: DISTRICT,
       title: "Each building connected",
       amount: 1_000,
       per: "connection",
       permitKind: "side-sewer",
-      included: 0,
       citation: "Quillhaven fee schedule 2026 (invented)",
       asOf: AS_OF,
     },

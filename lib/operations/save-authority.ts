@@ -24,12 +24,12 @@ export function saveAuthority(
     if (!parsed.ok) return parsed;
     const before = getAuthority(db, parsed.value.id);
     const after = withOwnConfirmations(before, parsed.value);
-    const odd = oddReach(before, after);
+    const odd =
+      oddReach(before, after) ??
+      idTwice(after) ??
+      unclearFee(before, after) ??
+      conditionOfNone(before, after);
     if (odd !== null) return odd;
-    const twice = idTwice(after);
-    if (twice !== null) return refuse("bad-value", twice, "Two parts have the same id");
-    const loose = conditionOfNone(before, after);
-    if (loose !== null) return loose;
     const kept = new Set(after.rules.map(({ id }) => id));
     const user = listLines(db).find(
       (line) => line.authorityId === after.id && line.ruleId !== null && !kept.has(line.ruleId),
@@ -75,6 +75,23 @@ function oddReach(before: Authority | null, { address, phone }: Authority) {
   return refuse("bad-value", path, odd.message);
 }
 
+/** A fee, as it was typed now, that could never be worked out. */
+function unclearFee(before: Authority | null, { fees }: Authority) {
+  for (const [at, fee] of fees.entries()) {
+    const was = before?.fees.find(({ id }) => id === fee.id);
+    if (JSON.stringify(was) === JSON.stringify(fee)) continue;
+    if (fee.per === "cost" && fee.step === null)
+      return refuse(
+        "bad-value",
+        `fees.${at}.step`,
+        "Enter for how many dollars of cost the amount is: 100 where it is $1 for each $100",
+      );
+    if (fee.least !== null && fee.most !== null && fee.least > fee.most)
+      return refuse("bad-value", `fees.${at}.most`, "“At most” is below “At least”");
+  }
+  return null;
+}
+
 /** A condition that names no requirement: one was taken out, or never there. */
 function conditionOfNone(before: Authority | null, { requirements, conditions }: Authority) {
   const at = conditions.findIndex(
@@ -92,11 +109,12 @@ function conditionOfNone(before: Authority | null, { requirements, conditions }:
       );
 }
 
-function idTwice(authority: Authority): string | null {
+function idTwice(authority: Authority) {
   for (const name of AUTHORITY_PART_NAMES) {
     const seen = new Set<string>();
     for (const [at, { id }] of authority[name].entries()) {
-      if (seen.has(id)) return `${name}.${at}.id`;
+      if (seen.has(id))
+        return refuse("bad-value", `${name}.${at}.id`, "Two parts have the same id");
       seen.add(id);
     }
   }

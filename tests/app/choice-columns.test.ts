@@ -23,7 +23,9 @@ import * as record from "#app/lines/[lineId]/record/columns.ts";
 import { EVENT_COLUMNS } from "#app/lines/[lineId]/schedule/columns.ts";
 import { reconnectionColumns } from "#app/lines/[lineId]/schedule/reconnections/columns.ts";
 import * as who from "#app/lines/[lineId]/who/columns.ts";
+import { FOR_PERMIT } from "#app/office/authorities/[authorityId]/column-parts.ts";
 import * as office from "#app/office/authorities/[authorityId]/columns.ts";
+import { FEE_COLUMNS } from "#app/office/authorities/[authorityId]/fee-columns.ts";
 import * as permit from "#app/office/authorities/[authorityId]/permit-columns.ts";
 import { PROOF_COLUMNS } from "#app/office/authorities/[authorityId]/proof-columns.ts";
 import { STATUTORY_COLUMNS } from "#app/office/authorities/[authorityId]/statutory-columns.ts";
@@ -58,6 +60,8 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   ],
   "corrections/columns": correctionColumns(FILE),
   "fees/columns": feeColumns(FILE),
+  "[authorityId]/column-parts": [FOR_PERMIT],
+  "[authorityId]/fee-columns": FEE_COLUMNS,
   "[authorityId]/proof-columns": PROOF_COLUMNS,
   "[authorityId]/statutory-columns": STATUTORY_COLUMNS,
   "statutory/columns": contractColumns(FILE),
@@ -98,7 +102,6 @@ const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   "[authorityId]/columns": [
     ...office.RULE_COLUMNS,
     ...office.REQUIREMENT_COLUMNS,
-    ...office.FEE_COLUMNS,
     ...office.CLOCK_COLUMNS,
     ...office.REFUSAL_COLUMNS,
   ],

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { feesOf } from "#lib/domain/permit/fees.ts";
+import { feesOf } from "#lib/domain/application/fees.ts";
+import { anApplication, aSurfaceCut } from "#tests/support/application.ts";
 import { aFee, aFile, anAuthority, anInspection, aPermit, aProperty } from "#tests/support/file.ts";
 
 /*
@@ -20,6 +21,70 @@ test("Frankfort, Indiana: a residential permit with three taps comes to $1,000",
   ];
   const file = aFile({ authority: anAuthority({ fees }), permits: [PERMIT] });
   expect(feesOf(file, PERMIT, 3)).toMatchObject({ total: 100_000, due: 100_000 });
+});
+
+// https://codelibrary.amlegal.com/codes/alma/latest/alma_ks/0-0-0-1448, 4-412: a plumbing permit is $1 per
+// $100 of the estimated cost of the work, $5 at least and $25 at most. Whether a part of $100 counts is
+// not said there; here the costs are whole hundreds.
+test.each([
+  [30_000, 500],
+  [120_000, 1_200],
+  [250_000, 2_500],
+  [900_000, 2_500],
+])("Alma, Kansas: work at %d cents pays %d by its cost", (valuation, total) => {
+  const fees = [aFee("p", { amount: 100, per: "cost", step: 100, least: 500, most: 2_500 })];
+  const applications = [anApplication({ valuation })];
+  const file = aFile({ authority: anAuthority({ fees }), permits: [PERMIT], applications });
+  expect(feesOf(file, PERMIT, 1).total).toBe(total);
+});
+
+// By cost with a part counted:
+// https://codelibrary.amlegal.com/codes/prosperity/latest/prosperity_sc/0-0-0-2413, § 150.04(A)(1), $1,001 to
+// $5,000: $25 for the first $1,000 and $5 for each additional $1,000 or fraction of it.
+test.each([
+  [100_100, 3_000],
+  [300_000, 3_500],
+  [300_001, 4_000],
+])("Prosperity, South Carolina: work at %d cents pays %d", (valuation, total) => {
+  const fees = [
+    aFee("first", { amount: 2_500 }),
+    aFee("more", { amount: 500, per: "cost", step: 1_000, included: 1_000 }),
+  ];
+  const applications = [anApplication({ valuation })];
+  const file = aFile({ authority: anAuthority({ fees }), permits: [PERMIT], applications });
+  expect(feesOf(file, PERMIT, 1).total).toBe(total);
+});
+
+// https://codelibrary.amlegal.com/codes/westhavenut/latest/westhaven_ut/0-0-0-3965, § 152.20(D)(1): $0.05 for
+// each square foot of shoulder, gravel or dirt road, $30 at least.
+test.each([
+  [10_000, 3_000],
+  [30_000, 4_500],
+])(
+  "West Haven, Utah: a cut in gravel 3 ft wide over %d hundredths of a foot pays %d",
+  (to, total) => {
+    const fees = [aFee("g", { amount: 5, per: "square-foot", surface: "gravel", least: 3_000 })];
+    const surfaceCuts = [aSurfaceCut({ surface: "gravel", trenchWidth: 300, to })];
+    const file = aFile({ authority: anAuthority({ fees }), permits: [PERMIT], surfaceCuts });
+    expect(feesOf(file, PERMIT, 1).total).toBe(total);
+  },
+);
+
+// https://codelibrary.amlegal.com/codes/yuma/latest/yuma_az/0-0-0-53895, § 210-30(A)(4)(a)2.: pavement less
+// than 12 months old, over ten square feet: $2,500 for every additional 50 square feet or fraction of it.
+test("Yuma, Arizona: 75 sq ft of new asphalt are two steps of 50 beyond the first ten", () => {
+  const fees = [
+    aFee("new", {
+      amount: 250_000,
+      per: "square-foot",
+      surface: "asphalt",
+      step: 50,
+      included: 10,
+    }),
+  ];
+  const surfaceCuts = [aSurfaceCut({ trenchWidth: 300, to: 2_500 })];
+  const file = aFile({ authority: anAuthority({ fees }), permits: [PERMIT], surfaceCuts });
+  expect(feesOf(file, PERMIT, 1).total).toBe(500_000);
 });
 
 // https://codelibrary.amlegal.com/codes/alma/latest/alma_ks/0-0-0-3086: the permit's fee, here at its

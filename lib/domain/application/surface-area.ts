@@ -11,7 +11,13 @@ import { letterDay } from "../time/letter-day.ts";
 type CutFile = Pick<LineFile, "surfaceCuts" | "points" | "levels" | "authority">;
 
 /** How large one surface to cut becomes, with the arithmetic; null while something is unknown. */
-export interface CutArea {
+export interface CutArea extends CutMeasure {
+  /** The surface may not be cut yet, as the authority has it; empty: nothing says so. */
+  readonly noCut: string;
+}
+
+/** How large one surface to cut becomes, whatever the day. */
+export interface CutMeasure {
   readonly cut: SurfaceCut;
   readonly length: Cft;
   readonly width: Cft | null;
@@ -21,8 +27,6 @@ export interface CutArea {
   readonly steps: readonly string[];
   /** What nobody entered yet, in words for the office. */
   readonly lacks: readonly string[];
-  /** The surface may not be cut yet, as the authority has it; empty: nothing says so. */
-  readonly noCut: string;
   /** Where the least that is cut is written; empty: no rule of the authority. */
   readonly citation: string;
 }
@@ -55,11 +59,23 @@ const ENGINEERED: Cft = 2000;
 
 /** Every surface to cut with its area, in the order of the table. */
 export function cutAreas(file: CutFile, today: Day): CutArea[] {
-  return file.surfaceCuts.map((cut) => areaOf(cut, file, today));
+  return file.surfaceCuts.map((cut) => ({
+    ...measureOf(cut, file),
+    noCut: noCutWords(cut, ruleFor(cut, file), today),
+  }));
 }
 
-function areaOf(cut: SurfaceCut, file: CutFile, today: Day): CutArea {
-  const rule = (file.authority?.pavementRules ?? []).find(({ surface }) => surface === cut.surface);
+/** Every surface to cut with its size, in the order of the table. */
+export function cutMeasures(file: CutFile): CutMeasure[] {
+  return file.surfaceCuts.map((cut) => measureOf(cut, file));
+}
+
+function ruleFor({ surface }: SurfaceCut, { authority }: CutFile): PavementRule | undefined {
+  return (authority?.pavementRules ?? []).find((rule) => rule.surface === surface);
+}
+
+function measureOf(cut: SurfaceCut, file: CutFile): CutMeasure {
+  const rule = ruleFor(cut, file);
   const depth = depthOf(cut, file);
   const top = topWidth(cut, depth);
   const beyond = 2 * (rule?.beyond ?? 0);
@@ -73,7 +89,6 @@ function areaOf(cut: SurfaceCut, file: CutFile, today: Day): CutArea {
     squareFeet: width === null || length === 0 ? null : Math.ceil((width * length) / 10_000),
     steps: stepsOf({ cut, rule, depth, top, width, length }),
     lacks,
-    noCut: noCutWords(cut, rule, today),
     citation: rule?.citation ?? "",
   };
 }

@@ -1,7 +1,7 @@
+import { feesOf } from "../application/fees.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Report } from "../findings/report.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { feesOf } from "../permit/fees.ts";
 import { isNeverIssued, permitName, permitStateOf } from "../permit/steps.ts";
 import type { DueThing } from "./answer.ts";
 
@@ -10,18 +10,18 @@ export function feeThings(file: LineFile, { tieIns }: Report): Omit<DueThing, "l
   const connections = tieIns.filter(({ live }) => live).length;
   return file.permits.flatMap((permit) => {
     const state = permitStateOf(file, permit);
-    const { paid, due } = feesOf(file, permit, connections);
-    if (paid === 0 || due === 0 || isNeverIssued(state)) return [];
-    const sentence =
-      due > 0
-        ? `Fees of ${lowered(permitName(permit))}: ${formatCents(due)} left to pay`
-        : `${formatCents(-due)} of ${lowered(permitName(permit))} has to come back from the authority`;
+    const { paid, due, dueAtLeast } = feesOf(file, permit, connections);
+    if (paid === 0 || dueAtLeast === 0 || isNeverIssued(state)) return [];
+    const toPay = dueAtLeast > 0;
+    const sentence = toPay
+      ? `Fees of ${lowered(permitName(permit))}: ${due === null ? "at least " : ""}${formatCents(dueAtLeast)} left to pay`
+      : `${formatCents(-dueAtLeast)} of ${lowered(permitName(permit))} has to come back from the authority`;
     return [
       {
         sentence,
         on: null,
-        kind: due > 0 ? ("due" as const) : ("waiting" as const),
-        waitsOn: due > 0 ? ("office" as const) : ("authority" as const),
+        kind: toPay ? ("due" as const) : ("waiting" as const),
+        waitsOn: toPay ? ("office" as const) : ("authority" as const),
         question: "authority" as const,
         where: "authority/fees",
       },

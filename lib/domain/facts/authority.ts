@@ -3,6 +3,7 @@ import {
   cents,
   day,
   feet,
+  from1,
   inside,
   late,
   maybe,
@@ -28,6 +29,7 @@ import {
   PAVEMENT_RULE,
   PERMIT_ORDER,
   REQUIREMENT_CONDITION,
+  SURFACES,
 } from "./permit-rule.ts";
 import { PROOF_RULE } from "./proof-rule.ts";
 import { STATUTORY_PAPER } from "./statutory-paper.ts";
@@ -177,8 +179,15 @@ const FEE_PERS = [
   "hour",
   "reinspection",
   "deposit",
+  /** The work’s cost, in steps of so many dollars. */
+  "cost",
+  /** Surface cut, in steps of so many square feet. */
+  "square-foot",
 ] as const;
 export type FeePer = (typeof FEE_PERS)[number];
+
+/** A step that is not full is charged as a full one, or by its share. */
+const PART_COUNTS = ["whole", "share"] as const;
 
 export type Fee = RowOf<typeof FEE>;
 
@@ -192,8 +201,16 @@ export const FEE = row({
     per: oneOf(FEE_PERS),
     /** Asked only for permits of this kind; null: for each. */
     permitKind: late(maybe(oneOf(PERMIT_KINDS))),
-    /** So many are in the base fee already. */
-    included: late(usually(whole(1_000), 0)),
+    /** So many are in the base fee already: pieces, dollars of cost or square feet. */
+    included: late(usually(whole(10_000_000), 0)),
+    /** For how many dollars or square feet the amount is; null: for each square foot, or not entered. */
+    step: late(maybe(from1(1_000_000))),
+    partCounts: late(usually(oneOf(PART_COUNTS), "whole")),
+    /** What it comes to at least and at most; null: nothing is said. */
+    least: late(maybe(cents)),
+    most: late(maybe(cents)),
+    /** Of which surface square feet are counted; null: of every one. */
+    surface: late(maybe(oneOf(SURFACES))),
     citation: words,
     asOf: day,
   },

@@ -11,10 +11,10 @@ import {
   slopeWords,
 } from "../application/proposed-pipe.ts";
 import { type CutArea, cutAreas, SURFACE_WORDS, totalArea } from "../application/surface-area.ts";
+import { valuationOf } from "../application/valuation.ts";
 import type { Application } from "../facts/application.ts";
 import { sayWhere } from "../length/stretch.ts";
 import { EN } from "../paper/words-en.ts";
-import { scopeInForce, scopeTotal } from "../sharing/scope-in-force.ts";
 import { choice, type FormFact, type FormInput, many, one } from "./fact.ts";
 
 const APPLICATION = "Application";
@@ -67,12 +67,11 @@ export const APPLICATION_FACTS: readonly FormFact[] = [
     ["application.work-type", "Work type", withoutUnset(WORK_TYPE_WORDS)],
     (input) => made(entered("workType")(input)),
   ),
-  one(APPLICATION, ["application.valuation", "Valuation", "money"], (input) => {
-    const { file } = input;
-    const value = entered("valuation")(input);
-    if (value !== null) return value;
-    return scopeInForce(file).length === 0 ? null : scopeTotal(file);
-  }),
+  one(
+    APPLICATION,
+    ["application.valuation", "Valuation", "money"],
+    ({ file, permitKind }) => valuationOf(file, permitKind).amount,
+  ),
   one(APPLICATION, ["application.traffic", "How traffic gets past"], entered("traffic")),
   one(
     APPLICATION,

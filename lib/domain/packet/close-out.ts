@@ -1,3 +1,4 @@
+import { feesOf } from "../application/fees.ts";
 import { unbuiltWork } from "../closing/as-built.ts";
 import { type AsBuilt, asBuiltOf, notBuilt } from "../closing/built-parts.ts";
 import { CLOSING_WORDS, closingOf } from "../closing/closing.ts";
@@ -9,7 +10,6 @@ import { feeBlocks } from "../paper/fee-sheet.ts";
 import type { LetterBlock } from "../paper/letter.ts";
 import { EN } from "../paper/words-en.ts";
 import { streetOf } from "../party/stakeholders.ts";
-import { feesOf } from "../permit/fees.ts";
 import { PERMIT_STATE_WORDS } from "../permit/state-words.ts";
 import { permitName, stepsOf } from "../permit/steps.ts";
 import { tallyOf } from "../reconnection/tally.ts";

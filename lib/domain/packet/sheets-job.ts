@@ -1,3 +1,4 @@
+import { feesOf, feeWords } from "../application/fees.ts";
 import { contractorStanding, type StandingPaper } from "../clocks/contractor-standing.ts";
 import { endOfWork } from "../clocks/work-end.ts";
 import type { LineFile } from "../facts/line-file.ts";
@@ -14,7 +15,6 @@ import { EN } from "../paper/words-en.ts";
 import { formatAddress } from "../party/address.ts";
 import { formatPhone } from "../party/phone.ts";
 import { streetOf } from "../party/stakeholders.ts";
-import { feesOf } from "../permit/fees.ts";
 import { permitStateOf, permitStateWords } from "../permit/steps.ts";
 import { itemAmount, itemAmountWords } from "../sharing/item-amount.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
@@ -164,16 +164,18 @@ const PERMITS = {
 function feeBlocks({ file, report }: PacketInput): LetterBlock[] {
   const connections = report.tieIns.filter(({ live }) => live).length;
   const permit = file.permits.find(({ kind }) => kind === "side-sewer") ?? file.permits[0];
-  const { lines, total } = feesOf(file, permit ?? UNNUMBERED, connections);
+  const { lines, total, known } = feesOf(file, permit ?? UNNUMBERED, connections);
   if (lines.length === 0) return [];
   const rows = lines.map(({ fee: { title, citation, asOf }, sum, amount }) => [
     title,
     `${citation}, as of ${EN.day(asOf)}`,
     sum,
-    formatCents(amount),
+    feeWords(amount),
   ]);
+  const comesTo =
+    total === null ? `${formatCents(known)} and what is not known yet` : formatCents(total);
   return [
-    heading(`Fees per the authority’s schedule: ${formatCents(total)}`),
+    heading(`Fees per the authority’s schedule: ${comesTo}`),
     ...table(["Fee", "Source", "Calculation", "Amount"], rows, { numeric: [3] }),
   ];
 }

@@ -1,3 +1,4 @@
+import { feeSentences, feesOf, feeWords, type PermitFees } from "../application/fees.ts";
 import type { LineFile, Office } from "../facts/line-file.ts";
 import type { Permit } from "../facts/permit.ts";
 import type { FeeEntryKind, PermitFeeEntry } from "../facts/permit-fee.ts";
@@ -6,7 +7,6 @@ import { formatCents } from "../money/format-cents.ts";
 import { formatAddress } from "../party/address.ts";
 import { formatPhone } from "../party/phone.ts";
 import { streetOf } from "../party/stakeholders.ts";
-import { feeSentences, feesOf, type PermitFees } from "../permit/fees.ts";
 import { permitName, permitStateOf } from "../permit/steps.ts";
 import { heading, paragraph, table } from "./common.ts";
 import type { ClerkSheet } from "./corrections-answer.ts";
@@ -109,7 +109,7 @@ function unreceipted(entries: readonly PermitFeeEntry[]): LetterBlock[] {
     : [{ kind: "caution", title: "Not entered yet", text: lines.join(" ") }];
 }
 
-function scheduleTable({ lines, total }: PermitFees): LetterBlock[] {
+function scheduleTable({ lines, total, known }: PermitFees): LetterBlock[] {
   if (lines.length === 0) return [paragraph("No fees of this authority are entered.")];
   return table(
     ["Fee", "Source", "Calculation", "Amount"],
@@ -118,9 +118,11 @@ function scheduleTable({ lines, total }: PermitFees): LetterBlock[] {
         fee.title,
         fee.asOf === "" ? fee.citation : `${fee.citation}, as of ${EN.day(fee.asOf)}`,
         sum,
-        formatCents(amount),
+        feeWords(amount),
       ]),
-      ["Total", "", "", formatCents(total)],
+      total === null
+        ? ["Without what is not known", "", "", formatCents(known)]
+        : ["Total", "", "", formatCents(total)],
     ],
     { numeric: [3], totals: 1 },
   );

@@ -37,7 +37,7 @@ interface Kind {
   readonly about: string;
   readonly rules: readonly Row<ResponsibilityRule>[];
   readonly permitDays: number;
-  readonly fees: readonly Omit<Row<Fee>, "permitKind" | "included">[];
+  readonly fees: readonly Pick<Row<Fee>, "title" | "amount" | "per">[];
 }
 
 /** A row without what is the same for all rows of an example. */

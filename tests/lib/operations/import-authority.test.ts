@@ -2,8 +2,10 @@ import { createHash } from "node:crypto";
 import { expect, test } from "vitest";
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { insertFormVersion, listForms, listFormVersions } from "#db/queries/form.ts";
+import type { Fee } from "#lib/domain/facts/authority.ts";
 import type { AuthorityForm } from "#lib/domain/facts/form.ts";
 import { exportAuthority, importAuthority } from "#lib/operations/import-authority.ts";
+import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { keepBytes } from "#lib/storage/keep-bytes.ts";
 import { aFee, anAuthority, aRule } from "#tests/support/file.ts";
 import { aDb, aFolder, anAct, must } from "#tests/support/office.ts";
@@ -66,6 +68,44 @@ test("drawing scales go along, are named before they are replaced, and an older 
     agreed: true,
   });
   expect(refused.ok ? "" : refused.error.detail).toContain("Enter a whole number from 1 to 5000");
+});
+
+test("fees by cost and by square foot go along whole, and a fee of an older file is as it was", () => {
+  const { act, text } = exported();
+  const fees = [
+    aFee("cost", { authorityId: "alder", per: "cost", step: 100, least: 500, most: 2_500 }),
+    aFee("cut", {
+      authorityId: "alder",
+      per: "square-foot",
+      surface: "gravel",
+      partCounts: "share",
+    }),
+  ];
+  putAuthority(act.db, { ...AUTHORITY, fees });
+  const file = must(exportAuthority(act, "alder")).text;
+  const other = anOffice();
+  must(importAuthority(other, { text: file, agreed: true }));
+  expect(getAuthority(other.db, "alder")?.fees).toEqual(fees);
+  expect(must(exportAuthority(other, "alder")).text).toBe(file);
+  const parsed = JSON.parse(text);
+  const { step, partCounts, least, most, surface, ...old } = aFee("old", { authorityId: "alder" });
+  const older = { ...parsed, authority: { ...parsed.authority, fees: [old] } };
+  must(importAuthority(other, { text: JSON.stringify(older), agreed: true }));
+  expect(getAuthority(other.db, "alder")?.fees).toEqual([
+    { ...old, step, partCounts, least, most, surface },
+  ]);
+});
+
+test("saveAuthority() refuses a fee by cost without its step, and a most below its least", () => {
+  const { act } = exported();
+  const path = (fee: Partial<Fee>) => {
+    const fees = [aFee("f", { authorityId: "alder", ...fee })];
+    const saved = saveAuthority(act, { ...AUTHORITY, fees });
+    return saved.ok ? "" : saved.error.path;
+  };
+  expect(path({ per: "cost" })).toBe("fees.0.step");
+  expect(path({ least: 900, most: 500 })).toBe("fees.0.most");
+  expect(path({ per: "cost", step: 100, least: 500, most: 500 })).toBe("");
 });
 
 test("what is here is told before anything is replaced, and a form's older version stays", () => {

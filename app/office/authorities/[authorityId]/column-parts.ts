@@ -34,3 +34,12 @@ export const SOURCE: readonly GridColumn[] = [
 export function options(words: Readonly<Record<string, string>>): GridChoice[] {
   return Object.entries(words).map(([value, label]) => ({ value, label }));
 }
+
+/** Rows that hold for one kind of permit, or for each. */
+export const FOR_PERMIT: GridColumn = {
+  key: "permitKind",
+  title: "Permit",
+  kind: "choice",
+  width: 16,
+  choices: [{ value: "", label: "any permit" }, ...options(PERMITS)],
+};

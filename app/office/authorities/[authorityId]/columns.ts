@@ -1,7 +1,6 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type {
   Boundary,
-  FeePer,
   InspectionKind,
   InspectionNeed,
   RefusalStepKind,
@@ -12,7 +11,7 @@ import type {
   WorkHolder,
 } from "#lib/domain/facts/authority.ts";
 import type { ClockEvent, ClockMeaning, ClockUnit, Roll } from "#lib/domain/facts/clock-rule.ts";
-import { options, PERMITS, SOURCE } from "./column-parts.ts";
+import { FOR_PERMIT, options, PERMITS, SOURCE } from "./column-parts.ts";
 import { PAPER_COLUMN } from "./permit-columns.ts";
 
 const PATTERNS: Record<RulePattern, string> = {
@@ -114,16 +113,6 @@ const MEANINGS: Record<ClockMeaning, string> = {
   expires: "expires",
 };
 
-const PER: Record<FeePer, string> = {
-  permit: "permit",
-  connection: "connection",
-  structure: "property served",
-  inspection: "inspection",
-  hour: "inspector’s hour",
-  reinspection: "reinspection",
-  deposit: "deposit, returned",
-};
-
 const NEEDED: Record<InspectionNeed, string> = {
   no: "nothing",
   backfill: "backfill",
@@ -133,15 +122,6 @@ const NEEDED: Record<InspectionNeed, string> = {
 const BOOKING: Record<InspectionKind["leadUnit"], string> = {
   hours: "hours",
   "business-days": "business days",
-};
-
-/** Rows that hold for one kind of permit, or for each. */
-const FOR_PERMIT: GridColumn = {
-  key: "permitKind",
-  title: "Permit",
-  kind: "choice",
-  width: 16,
-  choices: [{ value: "", label: "any permit" }, ...options(PERMITS)],
 };
 
 const HOLDERS: Record<WorkHolder, string> = {
@@ -255,29 +235,6 @@ export const REQUIREMENT_COLUMNS: readonly GridColumn[] = [
   },
   PAPER_COLUMN,
   ...SOURCE,
-];
-
-export const FEE_COLUMNS: readonly GridColumn[] = [
-  {
-    key: "title",
-    title: "Fee",
-    kind: "text",
-    width: 30,
-    required: true,
-    example: "Side sewer permit",
-  },
-  { key: "amount", title: "Amount", kind: "cents", required: true, example: "350.00" },
-  {
-    key: "per",
-    title: "Per",
-    kind: "choice",
-    required: true,
-    choices: options(PER),
-    pasteHeadings: ["for each"],
-  },
-  ...SOURCE,
-  { key: "included", title: "Included", kind: "whole", hint: "So many cost nothing extra" },
-  FOR_PERMIT,
 ];
 
 export const INSPECTION_COLUMNS: readonly GridColumn[] = [

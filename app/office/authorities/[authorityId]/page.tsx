@@ -23,13 +23,13 @@ import { removeAuthorityAction, saveAuthorityFactsAction } from "./actions.ts";
 import { BringInHolidays, type HolidaysAsked } from "./bring-in-holidays.tsx";
 import {
   CLOCK_COLUMNS,
-  FEE_COLUMNS,
   HOLIDAY_COLUMNS,
   INSPECTION_COLUMNS,
   REFUSAL_COLUMNS,
   REQUIREMENT_COLUMNS,
   RULE_COLUMNS,
 } from "./columns.ts";
+import { FEE_BLANK, FEE_COLUMNS } from "./fee-columns.ts";
 import { FormList } from "./forms/form-list.tsx";
 import { PartsGrid } from "./parts-grid.client.tsx";
 import { PermitParts } from "./permit-parts.tsx";
@@ -129,8 +129,8 @@ export default async function AuthorityPage({ params, searchParams }: Props) {
           addWord="fee"
           rows={authority.fees}
           columns={FEE_COLUMNS}
-          blank={{ per: "permit", included: 0, permitKind: null, asOf: day }}
-          emptyWords="No fees yet. Example: Side sewer repair permit, $280.00, per permit."
+          blank={{ ...FEE_BLANK, asOf: day }}
+          emptyWords="No fees yet. Example: Side sewer repair permit, $280.00, per permit; or $1.00 of the cost of the work, for each 100."
         />
       </Section>
       <Section

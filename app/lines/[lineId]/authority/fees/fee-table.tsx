@@ -1,13 +1,13 @@
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
+import { feeWords, type PermitFees } from "#lib/domain/application/fees.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
-import type { PermitFees } from "#lib/domain/permit/fees.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
 
 /** What a permit costs by the schedule, each fee with how it is worked out. */
 export function FeeTable({
-  fees: { lines, total, paid, refunded, due },
+  fees: { lines, total, known, paid, refunded, due, dueAtLeast },
   authority,
 }: {
   readonly fees: PermitFees;
@@ -41,22 +41,32 @@ export function FeeTable({
                 {sum}
               </td>
               <td className="num" data-label="Amount">
-                {formatCents(amount)}
+                {feeWords(amount)}
               </td>
             </tr>
           ))}
         </tbody>
         <tfoot>
-          <Sum words="By the schedule" amount={total} />
+          <Sum
+            words={
+              total === null ? "By the schedule, without what is not known" : "By the schedule"
+            }
+            amount={known}
+          />
           {paid === 0 ? null : <Sum words="Paid" amount={paid} />}
           {refunded === 0 ? null : <Sum words="Returned" amount={refunded} />}
-          {paid === 0 ? null : (
-            <Sum words={due < 0 ? "To come back" : "To pay"} amount={Math.abs(due)} />
+          {paid === 0 || (due === null && dueAtLeast === 0) ? null : (
+            <Sum words={dueWords(due)} amount={Math.abs(dueAtLeast)} />
           )}
         </tfoot>
       </table>
     </Scroll>
   );
+}
+
+function dueWords(due: number | null): string {
+  if (due === null) return "To pay at least";
+  return due < 0 ? "To come back" : "To pay";
 }
 
 function Sum({ words, amount }: { readonly words: string; readonly amount: number }) {
