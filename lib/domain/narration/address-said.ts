@@ -7,8 +7,6 @@ export interface NumberAt {
   readonly lead: string;
   /** What was said behind it in the same sentence, at most eight words. */
   readonly follow: string;
-  /** As it was written: `2:30`, `9/22/26`, `SS-26-118`. */
-  readonly written: string;
   /** `nine ten’s tap`. */
   readonly possessive: boolean;
   /** The next word begins with a capital, which the first of a sentence would anyway. */
@@ -39,7 +37,7 @@ export function isAddress(n: NumberAt): boolean {
   )
     return true;
   const large = n.number.value >= 10_000;
-  if (LEADS_TO.test(n.lead) && !/^(feet|foot)/.test(n.follow)) return true;
+  if (LEADS_TO.test(n.lead)) return true;
   if (n.beforeName && (large || n.number.style !== "plain")) return true;
   if (!large) return false;
   if (/^(through|thru) \d|^(all|both) share\b/.test(n.follow)) return true;
