@@ -119,7 +119,6 @@ function roleOf(clause: ClauseWords, at: number, number: SpokenNumber): Mark | n
       .filter((word) => word !== "")
       .slice(0, 8)
       .join(" "),
-    written: words[at] ?? "",
     possessive:
       said[number.to - 1]?.possessive === true &&
       number.value > 0 &&
@@ -133,9 +132,6 @@ function roleOf(clause: ClauseWords, at: number, number: SpokenNumber): Mark | n
 
 /** `a couple of feet`, `a few feet`, `a foot past that`. */
 function vagueNumber(words: readonly string[], at: number): SpokenNumber | null {
-  const said = words.slice(at, at + 3).join(" ");
-  if (/^half (a|of a) foot\b/.test(said))
-    return { value: 50, to: at + 2, parts: true, style: "plain", one: false };
   const value = new Map([
     ["couple", 200],
     ["few", 300],
@@ -176,8 +172,7 @@ function inchesAt(words: readonly string[], at: number, number: SpokenNumber): M
   if (!INCH.has(words[number.to] ?? "")) return null;
   const to = number.to + 1;
   const size = number.value / 100;
-  const step = stepIn(words, to);
-  if (step !== 0) return inchStep(at, to, Math.round((step * number.value) / 12));
+  if (isStep(words, to)) return inchStep(at, to, Math.round(number.value / 12));
   if (
     /^(of|deep|or|wide|down|in|off|gap|offset|drop|crack|hole|long|out)$/.test(words[to] ?? "") ||
     size < 2
@@ -186,15 +181,11 @@ function inchesAt(words: readonly string[], at: number, number: SpokenNumber): M
   return { what: "diameter", inches: size, from: at, to };
 }
 
-/** `eight inches past that`, `six inches up from the wye`: on or back from what was told last; else 0. */
-function stepIn(words: readonly string[], at: number): 1 | -1 | 0 {
-  const rest = words.slice(at, at + 3).join(" ");
-  if (/^(before|short of|shy of|ahead of) (that|the|it|this)\b/.test(rest)) return -1;
+/** `eight inches past that`, `six inches up from the wye`: on from what was told last. */
+function isStep(words: readonly string[], at: number): boolean {
   return /^((past|beyond|after) (that|the|it|this)|(up|on|further|farther|over) from (that|the|it|there|this)|further|farther)\b/.test(
-    rest,
-  )
-    ? 1
-    : 0;
+    words.slice(at, at + 3).join(" "),
+  );
 }
 
 function inchStep(from: number, to: number, way: Cft): Mark {

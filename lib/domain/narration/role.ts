@@ -6,7 +6,6 @@ const FARTHEST = 50_000;
 
 const MONTH =
   "january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept|sep|oct|nov|dec";
-const DAY = "monday|tuesday|wednesday|thursday|friday|saturday|sunday";
 type Test = (n: NumberAt) => boolean;
 
 /** What a number is, other than a distance, with the words by which it is told; the first that fits. */
@@ -15,7 +14,7 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
   ["a date", isDate],
   ["an amount of money", isMoney],
   ["a time of day", isHour],
-  ["a length of time", (n) => TIME.test(n.follow) || isSeconds(n)],
+  ["a length of time", (n) => TIME.test(n.follow)],
   ["a percentage", (n) => /^(percent|%|per cent|percentage)(?= |$)/.test(n.follow)],
   ["a part of the bore", isShare],
   ["a number of degrees", (n) => /^degrees?\b/.test(n.follow)],
@@ -32,16 +31,6 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
 
 const TIME =
   /^(more )?(minutes?|mins?|seconds?|secs?|hours?|hrs?|years?|yrs?|days?|weeks?|months?|times|nights?)\b/;
-
-/** `four minutes twenty` */
-function isSeconds({ lead, unit, number }: NumberAt): boolean {
-  return (
-    !unit &&
-    !number.parts &&
-    number.value <= 6_000 &&
-    /\d?\b(minutes?|hours?|mins?) (and )?$/.test(`${lead} `)
-  );
-}
 
 /** Why a number is no distance; null where it may be one. */
 export function whyNoDistance(n: NumberAt): string | null {
@@ -64,11 +53,11 @@ function paired(n: NumberAt): string | null {
   const other = { ...n, number: second, lead, follow, first: false };
   // `Eleven, four inch wye`: a comma joins only what is no thing of its own.
   const roles = joint === "," ? LISTED : PAIRED;
-  const counted = joint === "," && second.value >= TEN && second.value > n.number.value;
+  const counted = joint === "," && second.value >= TEN;
   if (/^(or|to)$/.test(joint) && COUNTABLE.test(other.follow)) return "a count";
   return (
     roles.find(([, is]) => is(other))?.[0] ??
-    (counted && !second.parts && NOUN.test(other.follow) ? "a count" : null)
+    (counted && NOUN.test(other.follow) ? "a count" : null)
   );
 }
 
@@ -83,38 +72,25 @@ const COUNTABLE =
 const TEN = 1_000;
 const LISTED = ROLES.filter(([why]) => /percentage|degrees|length of time/.test(why));
 
-function isReference({ written, lead, follow, unit }: NumberAt): boolean {
-  if (/^\(?\d{3}\)?[-. ](\d{3}[-.])?\d{4}$|^[a-z]{1,4}-\d/i.test(written)) return true;
+function isReference({ lead, follow, unit }: NumberAt): boolean {
   if (!unit && /\b(her|his|my|their|your|phone|cell|permit|office) number\b/.test(lead))
     return true;
   if (/^(, )?(not|or) (schedule|sdr)\b/.test(follow)) return true;
   if (/\bcopy( that| you)?( ,)*$/.test(lead)) return true;
-  if (/\b(call|text|phone|cell|reach)( \w+){0,3} at$/.test(lead) && !/^feet/.test(follow))
-    return true;
+  if (/\b(call|text|phone|cell|reach)( \w+){0,3} at$/.test(lead)) return true;
   return /\b(clip|extension|ext|channel|limit|chapter|resolution|hertz|slide|photo|picture|frame|job|permit|ticket|file|order|invoice|sheet|page|run|recording|video|part|camera|reel|route|highway|schedule|sdr|manhole|mh|tract|parcel|crew|truck|line|version|take|step|class|grade|type|dash)( (number|no|#))?$/.test(
     lead,
   );
 }
 
-/** `twenty-third`, `thirty-first`, in hundredths; behind another number an ordinal counts finds. */
-const TENS_OF_DAYS = new Set([2_000, 3_000]);
-
-function isDate(n: NumberAt): boolean {
-  const { written, lead, follow } = n;
-  if (/^\d+\/\d+\/\d+$/.test(written) || /^\d+(st|nd|rd|th)$/.test(written)) return true;
-  if (new RegExp(`\\b(${MONTH})( the)?$`).test(lead) && !/^(feet|foot)/.test(follow)) {
-    return !/\b(we|i|you|they|it|this|that|there)( \w+)? may$/.test(lead);
-  }
-  if (new RegExp(`\\b(${DAY})( the)?$`).test(lead)) return true;
+function isDate({ lead }: NumberAt): boolean {
   return (
-    new RegExp(`^(of )?(${MONTH})\\b(?! be)`).test(follow) ||
-    (TENS_OF_DAYS.has(n.number.value) &&
-      /^(first|second|third|fourth|fifth|sixth|seventh|eighth|ninth)\b/.test(follow))
+    new RegExp(`\\b(${MONTH})( the)?$`).test(lead) &&
+    !/\b(we|i|you|they|it|this|that|there)( \w+)? may$/.test(lead)
   );
 }
 
 function isMoney({ lead, follow, unit, number }: NumberAt): boolean {
-  if (/(^| )\$$/.test(lead)) return true;
   if (/^(hundred )?(thousand )?(dollars?|bucks|grand|k|thousand|cents)\b/.test(follow)) return true;
   const priced =
     /\b(paid|pay|cost|costs|price|quote|quoted|bid|bids|estimate|charge|charged|fee|worth)\b( \w+){0,4}$/.test(
@@ -123,8 +99,7 @@ function isMoney({ lead, follow, unit, number }: NumberAt): boolean {
   return priced && !unit && number.value >= 10_000;
 }
 
-function isHour({ written, lead, follow, number, unit }: NumberAt): boolean {
-  if (/^\d+:\d\d$/.test(written)) return true;
+function isHour({ lead, follow, number, unit }: NumberAt): boolean {
   if (unit) return false;
   // `twenty to eleven right now`
   if (/^(to|past|till|of) \w+ (right now|already|now|in the|this morning)\b/.test(follow))
@@ -160,9 +135,7 @@ function isShare({ follow, number }: NumberAt): boolean {
   );
 }
 
-function isSize({ written, lead, follow, number }: NumberAt): boolean {
-  if (/^\d+x\d+$/.test(written)) return true;
-  if (/^\d+\/\d+$/.test(written)) return !/^(feet|foot)/.test(follow);
+function isSize({ lead, follow, number }: NumberAt): boolean {
   if (SIZE.test(follow)) return true;
   // `eight inch coming down to six`
   if (/\b(inch|inches)( \w+){0,3} (to|by|down to|up to|or|and)$/.test(lead))
@@ -175,7 +148,7 @@ const SIZE =
   /^(inch|inches|millimeters?|mm|centimeters?|psi|gallons?|gpm|pounds?|mile|miles|acres?|blocks?)\b/;
 
 /** `in 2009`, `built in nineteen fifty-four`, `since sixty-two`. */
-function isYear({ lead, follow, number, unit, written }: NumberAt): boolean {
+function isYear({ lead, number, unit }: NumberAt): boolean {
   if (unit || number.parts) return false;
   if (
     /\b(twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties)( ,)?( maybe| like| about| or)*$/.test(
@@ -183,14 +156,8 @@ function isYear({ lead, follow, number, unit, written }: NumberAt): boolean {
     )
   )
     return true;
-  const year = number.value >= 170_000 && number.value <= 209_900;
-  if (year && (/^\d{4}$/.test(written) || number.style !== "plain")) return true;
-  if (
-    /^(s|card|permit|drawing|record|plan|remodel|addition|code|era|vintage)\b/.test(follow) &&
-    year
-  )
-    return true;
-  const short = number.value >= 2_000 && number.value <= 9_900 && number.value % 100 === 0;
+  if (number.value >= 170_000 && number.value <= 209_900) return true;
+  const short = number.value >= 2_000 && number.value <= 9_900;
   return (
     short &&
     /\b(since|back in|in|circa|year)$/.test(lead) &&
@@ -261,11 +228,6 @@ function isCable({ follow, unit, lead, number }: NumberAt): boolean {
     )
   )
     return true;
-  if (
-    /^(of )?\w+ out\b|^out\b(?! (of|from))/.test(rest) &&
-    /rod|cable|line/.test(`${rest} ${lead}`)
-  )
-    return true;
   const ran =
     /\b(ran|pushed|took me|took us|takes|fed|sent|run)( the| my| our| this| it| about| around| roughly| maybe| a| camera| head| cable| out| us| me)*$/.test(
       lead,
@@ -282,10 +244,9 @@ const LONGEST_PIECE = 2_000;
 
 /** `three foot joints`, `five foot lengths`; at thirty feet a joint is found. */
 function isPieces({ follow, unit, number }: NumberAt): boolean {
-  if (number.value > LONGEST_PIECE && !/^(joints|sections|pieces|sticks|lengths)\b/.test(follow))
-    return false;
   return (
     unit &&
+    number.value <= LONGEST_PIECE &&
     /^(pipe|joints?|sections?|pieces?|sticks?|lengths?|ladder|diameter|of riser|of this)\b/.test(
       follow,
     )
@@ -295,11 +256,11 @@ function isPieces({ follow, unit, number }: NumberAt): boolean {
 const PLACED =
   /\b(at|around|about|roughly|approximately|near|reads|reading|says|showing|show|counter|footage|is|that's|it's|we're|i'm|you're|on|past|over|under|of|exactly|say|mark|to|from|between|until|till|through|bout|be|was|called|it|put|puts|now|maybe|only|clear|make|hit|hits|hitting|here's|even|then|still|again|have|see)$/;
 
-/** Nobody counts more of a thing than this in one pipe; `forty, more roots` is read off. */
-const MANY = 1_200;
-
 const NOUN =
   /^(of (those|these|them|the|us|my|our|your)|houses?|homes?|units?|people|families|places|spots|pieces|pipes|joints|ones|lines|guys|men|man|owners|backups|bids|bathrooms?|families|others|different|separate|way|crew|kids|dogs|or (two|three|four)|in a row|minor|small|little|big|hairlines?)\b/;
+
+/** Nobody counts more of a thing than this in one pipe; `forty, more roots` is read off. */
+const MANY = 1_200;
 
 /** `zero roots`: none of them; any other zero is that of the footage. */
 const NONE_OF =
@@ -307,17 +268,17 @@ const NONE_OF =
 
 /** Small whole numbers without a unit count things, unless they stand where a reading would. */
 function isCount(n: NumberAt): boolean {
-  const { number, lead, follow, first, unit } = n;
+  const { number, lead, follow, unit } = n;
   if (unit || number.parts) return false;
   if (number.value === 0) return NONE_OF.test(follow);
   if (/\bdozen( \w+)?( ,)?( or| maybe| like)*$/.test(lead)) return true;
-  if (NOUN.test(follow) || /^(\w+ )?(joints|lengths|sections)\b/.test(follow)) return true;
+  if (NOUN.test(follow)) return true;
   if (number.value <= MANY && /^more\b/.test(follow)) return true;
   // `the eighteen`, `with forty`: named, not read off.
-  if (number.value > 1_200) {
+  if (number.value > MANY) {
     const got =
       /\b(got|looks like|look like)$/.test(lead) && /^(,|$|on (it|that|this)\b)/.test(follow);
-    return NAMED.test(lead) && !HARDLY_OF.test(lead) && !first && !got;
+    return NAMED.test(lead) && !HARDLY_OF.test(lead) && !got;
   }
   if (/\b(make|call|say|called) (that|it|this)$/.test(lead)) return false;
   return isSmallCount(n);
@@ -327,8 +288,6 @@ function isCount(n: NumberAt): boolean {
 const HARDLY_OF = /\b(shy|short|north|south|side|inside|tick|hair) of$/;
 const NAMED =
   /\b(the|a|an|my|his|her|their|our|your|these|those|of|with|for|like|than|in|by|every|all|got)$/;
-const POINTED =
-  /\b(this|that|other|the|only|no|these|those|all|got|another|last|first|every|next)$/;
 /** Words in s that are no plurals. */
 const SINGULAR =
   /^(is|was|this|abs|us|there's|it's|that's|has|roots|cracks|starts|changes|goes|turns|always|its|here's|looks|kinks)\b/;
@@ -342,6 +301,6 @@ function isSmallCount({ number, lead, follow, first }: NumberAt): boolean {
     return true;
   const read = /\b(counter|footage|reads|reading|at)$/.test(lead);
   if (number.one && (!read || follow === "")) return true;
-  if (POINTED.test(lead) || (/^[a-z]{3,}s\b/.test(follow) && !SINGULAR.test(follow))) return true;
+  if (/^[a-z]{3,}s\b/.test(follow) && !SINGULAR.test(follow)) return true;
   return !(first || OPENS.test(lead) || PLACED.test(lead));
 }
