@@ -120,8 +120,6 @@ const CAME_TO_MAIN = new RegExp(
 /** What is still ahead, told before the main is named. */
 const AHEAD =
   /\b(till|until|we'll|i'll|gonna|going to|going from|headed|heading|towards?|go|want to|before|looking downstream|push(ing)? (to|from|for|out)|yesterday)\b/;
-const TOWARDS =
-  /\b(to|toward|towards|for|till|until|down) (the |our )?(\w+ )?(main|(?:city|street|public|sewer|town|county) (?:main|tap|line|sewer|connection)|street)\b/;
 const ACCESS =
   /\b(cleanout|clean out|house|access|stack|basement|cap|yard|garage|crawl space|toilet|riser|two way|flange|vent)\b/;
 /** The camera comes back, as whoever begins at the main says. */
@@ -135,13 +133,13 @@ const STANDS = 3;
 function placeOfZero(talk: Talk): FootageFrom | null {
   const zero = zeroOf(talk);
   if (!zero) return startAtMain(talk) === null ? null : "main";
-  const own = placeIn(talk, zero.sentence, { own: true });
+  const own = placeIn(talk, zero.sentence);
   if (own) return own;
   for (let back = 1; back <= STANDS; back += 1) {
     const before = placeBefore(talk, zero.sentence - back);
     if (before) return before;
   }
-  return placeIn(talk, zero.sentence + 1, { own: false });
+  return placeIn(talk, zero.sentence + 1);
 }
 
 /** The last zero that was told before anything was read off. */
@@ -162,29 +160,21 @@ function zeroOf(talk: Talk): Said | null {
 /** Where the camera had come to: a footage read off there tells how far it went. */
 function placeBefore(talk: Talk, sentence: number): FootageFrom | null {
   const words = sentenceAt(talk, sentence);
-  const came = CAME_TO_MAIN.exec(words) ?? AT_MAIN.exec(words);
-  if (came && !AHEAD.test(words.slice(0, came.index + came[0].length))) return "main";
+  if (isArrived(words)) return "main";
   return ACCESS.test(words) ? "access" : null;
 }
 
-function placeIn(
-  talk: Talk,
-  sentence: number,
-  { own }: { readonly own: boolean },
-): FootageFrom | null {
+function placeIn(talk: Talk, sentence: number): FootageFrom | null {
   const words = sentenceAt(talk, sentence);
   if (readingIn(talk, sentence)) return null;
-  const named = (talk.sentences.get(sentence) ?? []).some(
-    (mark) => mark.what === "thing" && mark.thing.kind === "main",
-  );
-  const at = AT_MAIN.exec(words) ?? CAME_TO_MAIN.exec(words);
-  const arrived = at !== null && !AHEAD.test(words.slice(0, at.index + at[0].length));
-  const ahead = AHEAD.test(words.slice(0, Math.max(0, words.indexOf("main"))));
-  const main = arrived || (own && named && !TOWARDS.test(words) && !ahead);
-  const access = ACCESS.test(words);
-  if (main && access) return arrived ? "main" : "access";
-  if (main && (own || !TOWARDS.test(words))) return "main";
-  return access && !COMES_BACK.test(words) ? "access" : null;
+  if (isArrived(words)) return "main";
+  return ACCESS.test(words) && !COMES_BACK.test(words) ? "access" : null;
+}
+
+/** The camera is at the main; where that is still ahead, it is not. */
+function isArrived(words: string): boolean {
+  const came = CAME_TO_MAIN.exec(words) ?? AT_MAIN.exec(words);
+  return came !== null && !AHEAD.test(words.slice(0, came.index + came[0].length));
 }
 
 function readingIn(talk: Talk, sentence: number): Said | null {
