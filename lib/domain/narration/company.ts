@@ -84,7 +84,6 @@ function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
   if (hasUnit(talk, mark)) {
     // `a fifty foot lot`
     if (strange(mark.to) && talk.speech.words[mark.to - 1]?.text === "foot") return false;
-    if (!isOfPipe(talk, mark, { known, strange }) && strange(mark.to)) return false;
     return PLACES.test(lead) || !isOfAnother(lead, strange, mark);
   }
   if (strange(mark.to) || isSomethingElse(talk, mark)) return false;
@@ -98,7 +97,6 @@ function isSomethingElse(talk: Talk, mark: Of<"distance">): boolean {
     isListed(talk, mark) ||
     isSubject(talk, mark) ||
     isHouse(talk, mark) ||
-    isCallSign(talk, mark) ||
     isSizeInstead(talk, mark)
   );
 }
@@ -209,18 +207,6 @@ function isHouse(talk: Talk, mark: Said): boolean {
   const lead = words.slice(Math.max(0, mark.from - 8), mark.from);
   const own = lead.filter(({ sentence }) => sentence === mark.sentence).map(({ text }) => text);
   return HOUSES.test(own.join(" ")) && !NOT_HOUSES.test(own.join(" "));
-}
-
-/** `Ten four.` with nothing found in that breath: copied, not read off. */
-function isCallSign(talk: Talk, mark: Of<"distance">): boolean {
-  const { words } = talk.speech;
-  const breath = words[mark.from]?.breath;
-  return (
-    mark.distance.from === 1_040 &&
-    !talk.said.some(
-      (other) => /^(thing|material)$/.test(other.what) && words[other.from]?.breath === breath,
-    )
-  );
 }
 
 const FIRST = /^((and|so|now|then|okay|ok|alright|well|um|uh|oh|yeah|at|about|around|maybe) ?)*$/;
