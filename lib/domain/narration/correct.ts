@@ -30,7 +30,7 @@ export function withoutCorrected(talk: Talk): Talk {
 function putRight(talk: Talk, mark: Said, changes: Changes): void {
   if (isQuotedBack(talk, mark)) replaceQuoted(talk, mark, changes);
   else if (isAlone(talk, mark)) strikeRead(talk, mark, changes.struck);
-  else if (isTurn(mark, "scratch")) strikeLast(talk, mark, changes);
+  else if (isTurn(mark, "scratch")) strikeLast(talk, mark, changes.struck);
   else if (isTurn(mark, "correction") || isNoAsCorrection(talk, mark))
     replaceLast(talk, mark, changes);
   else if (isTurn(mark, "negation")) strikeDenied(talk, mark, changes.struck);
@@ -136,7 +136,6 @@ function isLookedAgain(talk: Talk, mark: Said, next: Said): boolean {
   const old = talk.said[mark.at - 1];
   if (!old || old.what !== next.what || mark.from - old.to > 1 || next.from - mark.to > LOOKS)
     return false;
-  if (mark.sentence - old.sentence > 1 || next.sentence !== mark.sentence) return false;
   if (old.what === "distance" && next.what === "distance")
     return Math.abs(old.distance.from - next.distance.from) <= PUT_RIGHT;
   return old.what === "clock" && next.what === "clock" && old.clock !== next.clock;
@@ -152,7 +151,6 @@ function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void
     .filter((next) => isPrompt(mark, next));
   const measures = after.slice(0, replacementEnd(after)).filter(({ what }) => what !== "turn");
   for (const [index, next] of measures.entries()) {
-    if (next.what === "thing" && weak) return;
     const old = lastLike(talk, mark, { next, struck });
     if (index > 0 && (old?.sentence !== mark.sentence || next.clause !== measures[0]?.clause))
       continue;
@@ -212,14 +210,7 @@ function sameSort(old: Said, next: Said): boolean {
 }
 
 /** Strikes the last thing said and what belongs to it; the camera was there all the same. */
-function strikeLast(talk: Talk, mark: Said, changes: Changes): void {
-  const { struck } = changes;
-  const next = talk.said[mark.at + 1];
-  const instead = next && next.from - mark.to <= 3 && next.what !== "turn" && next.what !== "thing";
-  if (instead) {
-    replaceLast(talk, mark, changes);
-    return;
-  }
+function strikeLast(talk: Talk, mark: Said, struck: Set<number>): void {
   const last = talk.said
     .slice(0, mark.at)
     .findLast(
@@ -235,7 +226,7 @@ function strikeLast(talk: Talk, mark: Said, changes: Changes): void {
     return;
   }
   for (const old of inSentence(talk, last.sentence))
-    if (old.at < mark.at && old.what !== "distance" && inReach(old, last)) struck.add(old.at);
+    if (old.at < mark.at && old.what !== "distance") struck.add(old.at);
 }
 
 /** `thirty-six not thirty-four`; `that’s not a crack` takes back the crack just named. */
@@ -270,7 +261,3 @@ function lastNamed(talk: Talk, mark: Said): Said | null {
 
 /** So many sentences somebody looks closer at one thing. */
 const LOOKED = 5;
-
-function inReach(old: Said, last: Said): boolean {
-  return old.clause === last.clause || old.what === "thing";
-}
