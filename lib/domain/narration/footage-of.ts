@@ -119,12 +119,10 @@ function acrossSentences(ground: Ground, mark: Said): Of<"distance"> | null {
 /** Of the reading in the sentence before and the next one, that to which the find belongs. */
 function nearBy(ground: Ground, mark: Said, next: Of<"distance"> | null): Of<"distance"> | null {
   const previous = previousReading(ground, mark);
-  if (next && saysFollows(ground, next) && !(previous?.free && nearer(previous.mark, mark, next)))
-    return next;
-  if (previous?.free) return next && nearer(next, mark, previous.mark) ? next : previous.mark;
-  if (previous && (isHere(ground, mark) || isStill(previous.mark, mark)) && !next)
-    return previous.mark;
-  return next ?? (previous && isHere(ground, mark) ? previous.mark : toldAt(ground, mark));
+  if (previous?.free) return previous.mark;
+  if (next) return next;
+  const here = previous && (isHere(ground, mark) || isStill(previous.mark, mark));
+  return here ? previous.mark : toldAt(ground, mark);
 }
 
 /** So many sentences back, or thousandths of a second, somebody who reads off first did so. */
@@ -170,11 +168,6 @@ const MOVING =
 /** `another wye. Moving on. Fifty-five now.`: the reading is of a place further on. */
 function movesOn({ talk }: Ground, mark: Said, next: Said): boolean {
   return MOVING.test(wordsOf(talk, mark.to, next.from));
-}
-
-function nearer(one: Said, mark: Said, other: Said): boolean {
-  if (one.time === null || mark.time === null || other.time === null) return false;
-  return Math.abs(one.time - mark.time) * 2 < Math.abs(other.time - mark.time);
 }
 
 function isStill(before: Said, mark: Said): boolean {
