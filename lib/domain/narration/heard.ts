@@ -141,10 +141,7 @@ function isTapAtMain({ talk, track, axis }: Ground, mark: Of<"thing">): boolean 
   const read = track.points.some(({ at, counter }) => at < mark.at && counter > 0);
   if (zero === undefined || zero.at > mark.at || read) return false;
   const named = /\b(the|our)$/.test(wordsOf(talk, mark.from - 1, mark.from));
-  const own = inSentence(talk, mark.sentence).some(
-    (other) => other.what === "clock" || (other.what === "distance" && other.distance.from > 0),
-  );
-  return named && !own;
+  return named;
 }
 
 function isEntry(ground: Ground, mark: Of<"thing">): boolean {
@@ -153,8 +150,6 @@ function isEntry(ground: Ground, mark: Of<"thing">): boolean {
     (other) => other.what === "distance" && other.distance.from === 0,
   );
   if (zero) return true;
-  if (/^(still|we went in|i went in|we came in)\b/.test(wordsOf(ground.talk, mark.to, mark.to + 3)))
-    return true;
   const lead = wordsOf(ground.talk, mark.from - 7, mark.from);
   if (
     /\b(of|the|up the|up in the|in the)$/.test(lead) &&
@@ -166,40 +161,13 @@ function isEntry(ground: Ground, mark: Of<"thing">): boolean {
   );
 }
 
-/** `sag ends`, `water stops`, right behind the name of what was told before. */
-function isEnded({ talk }: Ground, mark: Said): boolean {
-  const next = talk.said[mark.at + 1];
-  if (mark.what !== "thing" || !isTurn(next, "closes") || next?.from !== mark.to) return false;
-  if (
-    !/^(end|ends|ended|stops|stopped|quits|clears)( up)?( at)?$/.test(
-      wordsOf(talk, next.from, next.to),
-    )
-  )
-    return false;
-  return talk.said.some(
-    (old) =>
-      old.at < mark.at &&
-      old.what === "thing" &&
-      old.thing.kind === mark.thing.kind &&
-      old.thing.fault === mark.thing.fault,
-  );
-}
-
 /** `out of the water`, `that’s the end of the roots`. */
 export function isStretchEnd(ground: Ground, mark: Said): boolean {
   if (mark.what === "thing" && mark.thing.kind === "main") return false;
-  if (isEnded(ground, mark)) return true;
   const before = ground.talk.said[mark.at - 1];
-  const coming =
-    /\b(coming|comes|came|pouring|dripping|running|hanging|sticking) (back )?(up )?out of\b/;
   return (
     before !== undefined &&
     isTurn(before, "closes") &&
-    !(
-      mark.what === "thing" &&
-      mark.thing.kind === "tie-in" &&
-      coming.test(wordsOf(ground.talk, before.from - 1, before.to))
-    ) &&
     before.clause === mark.clause &&
     mark.from - before.to <= 2
   );
@@ -209,7 +177,6 @@ export function isStretchEnd(ground: Ground, mark: Said): boolean {
 function isFarMain(ground: Ground, mark: Of<"thing">): boolean {
   const whole = clauseWords(ground.talk, mark.clause);
   if (/\b(launch|start|begin|push|set)(ing|ed)?\b.* from\b/.test(whole)) return false;
-  if (/\bbetween\b.* and (the )?\w*\s?(main|sewer|tap)\b/.test(whole)) return true;
   const lead = wordsOf(ground.talk, mark.from - 3, mark.from);
   return /\b(from|off|to|toward|towards|down to|for|(shy|short|ahead|this side) of)( the| our)?$/.test(
     lead,
