@@ -23,10 +23,8 @@ export function withUnit(words: readonly string[], number: SpokenNumber): Length
       to: at + half[0].split(" ").length,
       unit: true,
     };
-  const joined = words[at] === "and" || words[at] === "point" ? at + 1 : at;
+  const joined = words[at] === "and" ? at + 1 : at;
   const more = number.parts ? null : inchesSpoken(words, joined);
-  if (more && words[at] === "point")
-    return { value: number.value + more.value / 10, to: more.to, unit: true };
   if (!more || more.value >= 1200) return { value: number.value, to: at, unit: true };
   return withInches(words, { number, at, more });
 }
@@ -86,10 +84,5 @@ export function rangeEnd(
   const number = spokenNumber(words, skip);
   if (!number || INCH.has(words[number.to] ?? "") || hourEnd(words, number.to) > number.to)
     return null;
-  const length = withUnit(words, number);
-  if (OTHER_UNIT.test(words[length.to] ?? "")) return null;
-  return { ...length, choice: joint.startsWith("or") };
+  return { ...withUnit(words, number), choice: joint.startsWith("or") };
 }
-
-const OTHER_UNIT =
-  /^(percent|%|degrees?|gallons?|minutes?|seconds?|hours?|years?|days?|houses?|homes?|units?|times|psi|dollars|bucks|people|more|weeks?|months?|by|thousand|guys|owners|quarters?|thirds?)$/;
