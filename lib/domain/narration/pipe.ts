@@ -45,7 +45,6 @@ export function pipeSaid(ground: Ground): PipeSaid[] {
       toldByChange(ground, mark, current);
     if (row && isSpelledOut(row, rows)) rows[0] = row;
     else if (row) rows.push(row);
-    else if (isUnchanged(ground.talk, mark) && current !== null) continue;
     current = mark.material;
   }
   return rows;
@@ -114,15 +113,10 @@ function isFirstPlace({ track }: Ground, mark: Said): boolean {
   return track.points.every(({ at, counter }) => at > mark.at || counter === 0);
 }
 
-/** `clay quits`, `end of the cast iron`: what was until here. */
+/** `clay quits`: what was until here. */
 function isEnding(talk: Talk, mark: Said): boolean {
-  return (
-    /^(pipe )?(just )?(quits?|ends?|stops?|ended|stopped|runs out|gives out|finishes|is (done|over))\b/.test(
-      wordsOf(talk, mark.to, mark.to + 4),
-    ) ||
-    /\b(end of|out of|leaving|leave)( the| that| our)?$/.test(
-      wordsOf(talk, mark.from - 3, mark.from),
-    )
+  return /^(pipe )?(just )?(quits?|ends?|stops?|ended|stopped|runs out|gives out|finishes|is (done|over))\b/.test(
+    wordsOf(talk, mark.to, mark.to + 4),
   );
 }
 
@@ -148,7 +142,6 @@ function changePair(ground: Ground, mark: Of<"material">): "first" | Of<"materia
 }
 
 function joinsChange(talk: Talk, from: Said, to: Said): boolean {
-  if (to.from - from.to > 8) return false;
   const between = wordsOf(talk, from.to, to.from);
   const turned = talk.said.slice(from.at + 1, to.at).some((mark) => isTurn(mark, "change"));
   return turned || /\b(to|into)\b/.test(between);
@@ -168,14 +161,12 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   const clause = inClause(talk, mark.clause);
   const words = clauseWords(talk, mark.clause);
   if (isOfBranch(ground, mark) || isPatch(talk, mark) || isOfMain(talk, mark)) return false;
-  const tieIn = clause.find((other) => isOwner(sense, other) && other.thing.kind === "tie-in");
-  if (tieIn) return isChange(talk, mark) && !attached(mark, tieIn);
   if (
     /\b(on the (house|street|main|city|upper|lower|upstream|downstream) side|above that|below that)\b/.test(
       words,
     )
   )
-    return isChange(talk, mark) && /\b(above|below) that\b/.test(words);
+    return isChange(talk, mark);
   if (isChange(talk, mark) || isPipeTold(talk, mark)) return true;
   const other = clause.find(
     (one) => isOwner(sense, one) && one.thing.kind !== "main" && one.thing.kind !== "cleanout",
@@ -234,13 +225,7 @@ function isOfBranch({ talk, sense }: Ground, mark: Said): boolean {
 
 /** `cast iron, pretty rough on the bottom`: what is said of the surface is said of the pipe. */
 function isSurface(mark: Said): boolean {
-  if (mark.what !== "thing") return false;
-  return mark.thing.fault === "worn-surface" || mark.thing.kind === "deposit";
-}
-
-/** Right before the tie-in’s name, or right behind it. */
-function attached(mark: Said, tieIn: Said): boolean {
-  return tieIn.at > mark.at ? tieIn.from - mark.to <= 1 : mark.from - tieIn.to <= 1;
+  return mark.what === "thing" && mark.thing.fault === "worn-surface";
 }
 
 /** `Wye on the left. Looks like clay.` */
