@@ -37,14 +37,7 @@ export function senseOf(talk: Talk): Sense {
   return {
     unreal,
     recordClauses,
-    pointers: ats(
-      things,
-      (mark) =>
-        isPointedPast(talk, mark) ||
-        isBetween(talk, mark) ||
-        isAfterRelative(talk, mark) ||
-        isMeasuredFrom(talk, mark),
-    ),
+    pointers: ats(things, (mark) => isPointedPast(talk, mark) || isBetween(talk, mark)),
     again: new Map(
       things.flatMap((mark) => {
         const before = antecedentOf(talk, mark, unreal);
@@ -139,7 +132,6 @@ function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boole
   const back = mark.sentence - before.sentence;
   if (mark.thing.describes) return back <= 1;
   const lead = wordsOf(talk, mark.from - 3, mark.from);
-  if (/\bas the$/.test(lead)) return false;
   if (/\b(that|this|those|these|them|the)$/.test(lead)) return back <= BACK;
   const named =
     /\b(that's|it's|that is|it is|definitely|called it)( a| an| your| our| the| my)?$/.test(lead);
@@ -224,14 +216,6 @@ function isBetween(talk: Talk, mark: Said): boolean {
   );
 }
 
-/** `what I’m reading you is off the tap`: what footage counts from. */
-function isMeasuredFrom(talk: Talk, mark: Of<"thing">): boolean {
-  if (mark.thing.kind !== "tie-in") return false;
-  return /\b(is|are|was|reading|counting|measuring|measured|read|start|starts|feet|footage|numbers?) (off|from)( of)? (the|our)$/.test(
-    wordsOf(talk, mark.from - 4, mark.from),
-  );
-}
-
 /** Right behind one of the turns, with so many words between at most. */
 function nearTurn(talk: Talk, mark: Said, turns: readonly string[], words: number): boolean {
   const before = talk.said[mark.at - 1];
@@ -240,16 +224,6 @@ function nearTurn(talk: Talk, mark: Said, turns: readonly string[], words: numbe
     isTurn(before, ...turns) &&
     before.clause === mark.clause &&
     mark.from - before.to <= words
-  );
-}
-
-/** `two feet past the wye`. */
-function isAfterRelative(talk: Talk, mark: Said): boolean {
-  const before = talk.said[mark.at - 1];
-  if (before?.what !== "distance" || before.distance.kind !== "relative") return false;
-  const between = wordsOf(talk, before.to, mark.from);
-  return /^(past|beyond|further|before|short of|shy of|upstream of|after|up from|back from)( from)?( the| that| this)?$/.test(
-    between,
   );
 }
 
