@@ -211,7 +211,6 @@ function speaksOfNothing(talk: Talk, sentence: number, last: Said | null): boole
   )
     return true;
   const claimed = inSentence(talk, sentence).find((mark) => mark.what === "distance");
-  if (inSentence(talk, sentence).some((mark) => isTurn(mark, "another"))) return true;
   const seen = last && readBefore(talk, last);
   if (claimed?.what === "distance" && seen?.what === "distance")
     return Math.abs(claimed.distance.from - seen.distance.from) > CARD_NEAR;

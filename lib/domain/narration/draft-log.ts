@@ -227,7 +227,7 @@ function gapsOf(ground: Ground, rows: readonly Heard[]): DraftGap[] {
     const under = isUnder(ground, row);
     return under ? gapOf(ground, row, "under-water") : [];
   });
-  return [...wet, ...unseen(ground, wet)];
+  return [...wet, ...unseen(ground)];
 }
 
 function isUnder(ground: Ground, row: Heard): boolean {
@@ -246,7 +246,7 @@ function gapOf(ground: Ground, row: Heard, cause: ObscuredBy): DraftGap[] {
   return [{ key, fromCounter: counter, toCounter, cause, quote, span }];
 }
 
-function unseen(ground: Ground, wet: readonly DraftGap[]): DraftGap[] {
+function unseen(ground: Ground): DraftGap[] {
   return ground.talk.said.flatMap((mark): DraftGap[] => {
     if (!isTurn(mark, "unseen", "unrecorded")) return [];
     const range = inSentence(ground.talk, mark.sentence).find(
@@ -256,7 +256,6 @@ function unseen(ground: Ground, wet: readonly DraftGap[]): DraftGap[] {
     const place = range && placeAt(ground, range);
     const ends = inOrder(place?.counter ?? null, place?.toCounter ?? null);
     if (!range || ends.counter === null || ends.toCounter === null) return [];
-    if (wet.some((gap) => gap.fromCounter === ends.counter)) return [];
     const clauses = [
       Math.min(mark.clause, range.clause),
       Math.max(mark.clause, range.clause),

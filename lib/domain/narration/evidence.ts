@@ -48,7 +48,6 @@ function isToldOf(ground: Ground, last: Heard, row: Heard): boolean {
 
 /** `rusted through, there’s a hole`; `broken, and a hole beside it` are two. */
 function isOneBreath({ talk }: Ground, last: Heard, row: Heard): boolean {
-  if (last.mark.sentence !== row.mark.sentence) return false;
   return !/\b(and|plus|also|another|then|with)\b/.test(wordsOf(talk, last.mark.to, row.mark.from));
 }
 
