@@ -1,5 +1,10 @@
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
-import { type OfferedHoliday, offeredHolidays } from "#lib/domain/calendar/holiday-sets.ts";
+import {
+  LIST_UNCHECKED,
+  type OfferedHoliday,
+  offeredHolidays,
+} from "#lib/domain/calendar/holiday-sets.ts";
+import { isInDoubt } from "#lib/domain/calendar/in-doubt.ts";
 import type { Holiday } from "#lib/domain/facts/clock-rule.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { FEDERAL_SOURCE } from "#lib/domain/time/federal-holidays.ts";
@@ -60,9 +65,14 @@ export function bringInHolidays(
   });
 }
 
+/** An older import had days of the state’s list as plainly kept that this one says are in doubt. */
 function withSource(holiday: Holiday, chosen: readonly OfferedHoliday[]): Holiday {
   const found = chosen.find(({ day }) => day === holiday.day);
-  if (found === undefined || (holiday.source !== "" && holiday.source !== FEDERAL_SOURCE))
-    return holiday;
-  return { ...holiday, source: found.source };
+  if (found === undefined) return holiday;
+  const { source } = holiday;
+  const unchecked = source.endsWith(LIST_UNCHECKED) || source.startsWith(FEDERAL_SOURCE);
+  const isPlain = source === "" || source === FEDERAL_SOURCE;
+  return isPlain || (unchecked && isInDoubt(found))
+    ? { ...holiday, source: found.source }
+    : holiday;
 }

@@ -1,6 +1,8 @@
 import DateHolidays from "date-holidays";
+import type { Day } from "../time/day.ts";
 import { addDays, nthOf, partsOf, weekday } from "../time/days.ts";
 import { FEDERAL_SOURCE, federalHolidays, type NamedDay } from "../time/federal-holidays.ts";
+import { IF_ADOPTED, IF_ADOPTED_NOTE } from "./in-doubt.ts";
 
 /** A holiday that an authority may keep, to be looked at before it is brought in. */
 export interface OfferedHoliday extends NamedDay {
@@ -13,6 +15,9 @@ export interface OfferedHoliday extends NamedDay {
 
 /** Edition of the list of states' holidays (date-holidays, ISC and CC BY 3.0). */
 export const LIST_VERSION = "3.37.0";
+
+/** Ends the source of a day from the list, which nobody compared with a statute. */
+export const LIST_UNCHECKED = ": check with the authority";
 
 /** States with a list, and the District of Columbia, by their names. */
 export const HOLIDAY_STATES: readonly { readonly code: string; readonly name: string }[] =
@@ -35,6 +40,20 @@ const BY_STATUTE: Readonly<Record<string, (year: number) => OfferedHoliday[]>> =
       note: "",
     },
   ],
+};
+
+/**
+ * California: Gov. Code 6700 leaves Dr. King's and Cesar Chavez's days to the city, county or district
+ * that makes them its own, and does not have the Friday after Thanksgiving at all (read at
+ * codes.findlaw.com/ca/government-code/gov-sect-6700 and law.justia.com/codes/california/2007/gov).
+ */
+const ONLY_IF_ADOPTED: Readonly<Record<string, (year: number) => ReadonlyMap<Day, string>>> = {
+  CA: (year) =>
+    new Map([
+      [nthOf(year, 1, [3, "Monday"]), "Cal. Gov. Code 6700(a)(3)"],
+      [`${year}-03-31`, "Cal. Gov. Code 6700(a)(7)"],
+      [addDays(nthOf(year, 11, [4, "Thursday"]), 1), "not in Cal. Gov. Code 6700"],
+    ]),
 };
 
 /** Observances on which offices are often shut. */
@@ -61,7 +80,17 @@ export function offeredHolidays(state: string, year: number): OfferedHoliday[] {
   const found = new Map<string, OfferedHoliday>();
   for (const each of [...federal, ...own, ...listed])
     if (!found.has(each.day)) found.set(each.day, each);
-  return [...found.values()].toSorted((one, other) => one.day.localeCompare(other.day));
+  const unsure = ONLY_IF_ADOPTED[place?.code ?? ""]?.(year);
+  return [...found.values()]
+    .map((each) => ifAdopted(each, unsure?.get(each.day)))
+    .toSorted((one, other) => one.day.localeCompare(other.day));
+}
+
+/** Proposed as it was, since it counts the safe way until somebody says whether it is kept. */
+function ifAdopted(offered: OfferedHoliday, by: string | undefined): OfferedHoliday {
+  if (by === undefined) return offered;
+  const from = offered.source.startsWith(FEDERAL_SOURCE) ? `${offered.source}; ` : "";
+  return { ...offered, source: `${from}${by}: ${IF_ADOPTED}`, note: IF_ADOPTED_NOTE };
 }
 
 function noteOf({ isPublic, moved }: { isPublic: boolean; moved: boolean }): string {
@@ -73,7 +102,7 @@ function listedHolidays(
   { code, name }: { readonly code: string; readonly name: string },
   year: number,
 ): OfferedHoliday[] {
-  const source = `${name} list, date-holidays ${LIST_VERSION}: check with the authority`;
+  const source = `${name} list, date-holidays ${LIST_VERSION}${LIST_UNCHECKED}`;
   return new DateHolidays("US", code).getHolidays(year, "en").flatMap((listed) => {
     const day = listed.date.slice(0, 10);
     if (["Saturday", "Sunday"].includes(weekday(day)) || partsOf(day).year !== year) return [];

@@ -1,10 +1,12 @@
 import type { ClockRule } from "../facts/clock-rule.ts";
+import { sayList } from "../say/say-list.ts";
 import { addBusinessDays, type Holidays, rollDay, whyNotBusiness } from "../time/business-days.ts";
 import type { Day } from "../time/day.ts";
 import { addDays, addMonths, weekday } from "../time/days.ts";
 import { formatDay, formatFullDay } from "../time/format-day.ts";
 import { formatTime } from "../time/time-of-day.ts";
 import { hoursEnd } from "./hours.ts";
+import { daysInDoubt } from "./in-doubt.ts";
 
 /** What a count says, apart from where it is written and what it is called. */
 export type ClockCount = Pick<
@@ -43,13 +45,50 @@ interface Counting {
  * the first allowed (for a count backwards: the day before it is the last allowed).
  * Hours run from the event's time of day (`at`); where none is noted, from whichever end of its day
  * cannot come out too late or too early (hours.ts). Refuses a count that is negative or not whole.
+ *
+ * A holiday of which it is not known whether it is kept (in-doubt.ts) is counted both ways: what has to
+ * be waited for is the later day, everything else the earlier one, and the sentence says so.
  */
 export function dayOfRule(
   rule: ClockCount,
   event: Day,
   holidays: Holidays,
-  options: { readonly mailed: boolean; readonly at?: string },
+  options: RuleOptions,
 ): RuleDay {
+  const kept = dayWith(rule, event, holidays, options);
+  const doubted = daysInDoubt(holidays);
+  if (doubted.length === 0) return kept;
+  const sure = holidays.filter((holiday) => !doubted.includes(holiday));
+  const notKept = dayWith(rule, event, sure, options);
+  const [first, last] = momentOf(kept) < momentOf(notKept) ? [kept, notKept] : [notKept, kept];
+  if (momentOf(first) === momentOf(last)) return kept;
+  const waits = rule.meaning === "not-before";
+  const safe = waits ? last : first;
+  const other = formatFullDay((waits ? first : last).on);
+  return {
+    ...safe,
+    sentence: `${safe.sentence} Whether this authority keeps ${doubtWords(doubted, [kept.on, notKept.on, event])} is not known; counted the other way it is ${other}. The ${waits ? "later" : "earlier"} day is the safe one.`,
+  };
+}
+
+/** Days compare by themselves; within one, a time comes before the whole day’s end. */
+function momentOf({ on, at }: RuleDay): string {
+  return `${on} ${at === "" ? "99:99" : at}`;
+}
+
+/** The doubted days that the count passes: from its event to either end. */
+function doubtWords(doubted: Holidays, days: readonly Day[]): string {
+  const [from = "", to = ""] = [days.toSorted().at(0), days.toSorted().at(-1)];
+  const passed = doubted.filter(({ day }) => day >= from && day <= to);
+  return sayList((passed.length === 0 ? doubted : passed).map(({ name }) => name));
+}
+
+interface RuleOptions {
+  readonly mailed: boolean;
+  readonly at?: string;
+}
+
+function dayWith(rule: ClockCount, event: Day, holidays: Holidays, options: RuleOptions): RuleDay {
   if (!Number.isInteger(rule.count) || rule.count < 0)
     throw new RangeError(`Cannot count a rule: count must be whole and >= 0, got ${rule.count}`);
   const time = options.at ?? "";

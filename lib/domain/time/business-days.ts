@@ -3,7 +3,7 @@ import { addDays, weekday } from "./days.ts";
 import type { NamedDay } from "./federal-holidays.ts";
 
 /** The days on which an authority's office is shut besides Saturdays and Sundays. */
-export type Holidays = readonly Pick<NamedDay, "day" | "name">[];
+export type Holidays = readonly (Pick<NamedDay, "day" | "name"> & { readonly source?: string })[];
 
 /** Neither a Saturday, nor a Sunday, nor on the table of holidays. */
 export function isBusinessDay(day: Day, holidays: Holidays): boolean {

@@ -58,3 +58,20 @@ test("bringInHolidays() leaves out what was not chosen, and refuses what is not 
     error: { reason: "not-allowed" },
   });
 });
+
+test("bringInHolidays() marks a day that an older import had as plainly kept, not one that was checked", () => {
+  const act = anAct(aDb(), { role: "admin" });
+  const day = (on: string, source: string) => ({ ...FOUNDERS, id: on, day: on, source });
+  const old = [
+    day("2026-03-31", "California list, date-holidays 3.37.0: check with the authority"),
+    day("2026-11-27", "Resolution 12-4"),
+  ];
+  const authority = anAuthority({ holidays: old });
+  must(saveAuthority(act, authority));
+  const days = old.map((each) => each.day);
+  must(bringInHolidays(act, { authorityId: authority.id, state: "CA", year: 2026, days }));
+  expect(getAuthority(act.db, authority.id)?.holidays.map(({ source }) => source)).toEqual([
+    "Cal. Gov. Code 6700(a)(7): kept only if adopted",
+    "Resolution 12-4",
+  ]);
+});

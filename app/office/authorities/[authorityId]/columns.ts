@@ -373,6 +373,7 @@ export const HOLIDAY_COLUMNS: readonly GridColumn[] = [
     kind: "text",
     width: 36,
     pasteHeadings: ["from where"],
+    hint: "One that ends in “kept only if adopted” counts the safe way until you replace it",
     example: "5 U.S.C. 6103",
   },
 ];

@@ -53,10 +53,10 @@ describe("offeredHolidays()", () => {
   });
 
   test("ticks a state's own holidays, and says that they are to be checked", () => {
-    expect(ticked("CA", 2026)).toContainEqual({
-      day: "2026-11-27",
-      name: "Day after Thanksgiving Day",
-      source: `California list, date-holidays ${LIST_VERSION}: check with the authority`,
+    expect(ticked("HI", 2026)).toContainEqual({
+      day: "2026-03-26",
+      name: "Prince Jonah Kuhio Kalanianaole Day",
+      source: `Hawaii list, date-holidays ${LIST_VERSION}: check with the authority`,
       usual: true,
       note: "",
     });
