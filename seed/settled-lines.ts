@@ -1,3 +1,4 @@
+import type { WorkType } from "#lib/domain/facts/application.ts";
 import type { PermitState } from "#lib/domain/facts/permit.ts";
 import type { UtilityResponse } from "#lib/domain/facts/utility-response.ts";
 import { proposalsKey, proposedEntries } from "#lib/domain/ledger/propose.ts";
@@ -16,6 +17,7 @@ import { markRequirement } from "#lib/operations/mark-requirement.ts";
 import { openLine } from "#lib/operations/open-line.ts";
 import { recordBuilt } from "#lib/operations/record-built.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
+import { saveApplication } from "#lib/operations/save-application.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
@@ -60,6 +62,9 @@ interface Story {
   readonly scope: readonly ReturnType<typeof work>[];
   /** Measured up from the pit at the main, before the branches are closed: by house. */
   readonly fromPit: readonly { readonly house: number; readonly up: number; readonly on: Day }[];
+  readonly workType: WorkType;
+  /** What the authority took for the permit, with its receipt; null: nothing yet. */
+  readonly fee: { readonly on: Day; readonly amount: number; readonly receipt: string } | null;
   readonly permit: { readonly number: string; readonly steps: readonly [PermitState, Day][] };
   readonly built: readonly { readonly itemId: string; readonly on: Day; readonly words: string }[];
   /** As measured once it was built. */
@@ -120,6 +125,8 @@ export const ROPEWALK: Story = {
   ranOn: "2026-09-17",
   decidedOn: "2026-09-21",
   toldOn: "2026-10-05",
+  workType: "lining",
+  fee: null,
   scope: [
     work("rw-s1", "Line the pipe", {
       kind: "line",
@@ -219,6 +226,8 @@ export const TOLLGATE: Story = {
   ranOn: "2026-05-06",
   decidedOn: "2026-05-08",
   toldOn: "2026-05-18",
+  workType: "repair",
+  fee: { on: "2026-06-16", amount: 30_000, receipt: "R-26-1187" },
   scope: [
     work("tg-s1", "Dig and replace the collapsed section", {
       kind: "dig-and-replace",
@@ -314,7 +323,7 @@ export function fillSettledLine(desk: Desk, actor: Actor, story: Story): void {
   addHouses(act, lineId, story);
   addCamera(desk(actor, story.ranOn), lineId, story);
   settle(desk(actor, story.decidedOn), lineId, story);
-  const splitId = tell(desk, actor, lineId, story);
+  tell(desk, actor, lineId, story);
   measure(desk, actor, lineId, story);
   permit(desk, actor, lineId, story);
   bookMoney(desk, actor, lineId, story);
@@ -324,7 +333,7 @@ export function fillSettledLine(desk: Desk, actor: Actor, story: Story): void {
     must(
       closeLine(desk(actor, story.closedOn), {
         lineId,
-        reason: `Final on permit ${story.permit.number}; split ${splitId} paid by all`,
+        reason: `Final on permit ${story.permit.number}; split paid by all`,
       }),
     );
 }
@@ -518,7 +527,7 @@ function measure(desk: Desk, actor: Actor, lineId: string, { key, fromPit }: Sto
   );
 }
 
-function tell(desk: Desk, actor: Actor, lineId: string, { key, houses, toldOn }: Story): string {
+function tell(desk: Desk, actor: Actor, lineId: string, { key, houses, toldOn }: Story): void {
   const act = desk(actor, toldOn);
   const choice = {
     rule: "portion-used",
@@ -572,7 +581,6 @@ function tell(desk: Desk, actor: Actor, lineId: string, { key, houses, toldOn }:
       );
     }
   });
-  return splitId;
 }
 
 function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
@@ -589,6 +597,17 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
   addRows(first, { lineId, table: "events" }, [
     { id: `${story.key}-ends`, event: "work-ends", on: story.worksUntil, note: "" },
   ]);
+  must(
+    saveApplication(first, {
+      lineId,
+      facts: {
+        permitKind: "side-sewer",
+        applicant: "Ruth Lindqvist, Harrow & Teal",
+        applicantIs: "contractor",
+        workType: story.workType,
+      },
+    }),
+  );
   for (const id of ["easement", "street"])
     must(
       markRequirement(first, {
@@ -643,6 +662,18 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
         ...piece,
       })),
     );
+  if (story.fee !== null)
+    addRows(desk(actor, story.fee.on), { lineId, table: "permitFees" }, [
+      {
+        id: `${story.key}-fee`,
+        permitId: `${story.key}-permit`,
+        kind: "paid",
+        feeId: null,
+        by: "Dana Okafor, check 2214",
+        note: "",
+        ...story.fee,
+      },
+    ]);
   if (called < 0) callLocate(desk, actor, lineId, story);
 }
 

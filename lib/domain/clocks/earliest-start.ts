@@ -145,10 +145,12 @@ function rulesOf(file: LineFile, wanted: Partial<ClockRule>): readonly ClockRule
   );
 }
 
+/** How the bar begins that waits for a locate nobody called in. */
+export const NOT_CALLED = "the locate is not called in yet";
+
 function locateBars(file: LineFile, { clocks, today }: Around): StartBar[] {
   const ticket = newestTicket(file);
-  if (ticket === null)
-    return callBars(file, today, "the locate is not called in yet; if called in");
+  if (ticket === null) return callBars(file, today, `${NOT_CALLED}; if called in`);
   if (ranOut(clocks, ticket.id, today) !== null)
     return callBars(file, today, "the locate ticket expired; if called in again");
   return clocks

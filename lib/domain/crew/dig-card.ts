@@ -1,6 +1,6 @@
 import { newestTicket } from "../calendar/happenings.ts";
 import { clocksOf } from "../clocks/clocks.ts";
-import { earliestStart } from "../clocks/earliest-start.ts";
+import { earliestStart, NOT_CALLED } from "../clocks/earliest-start.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Inspection, LocateTicket, Permit } from "../facts/permit.ts";
 import type { UtilityResponse } from "../facts/utility-response.ts";
@@ -77,6 +77,7 @@ export function digCard(file: LineFile, report: Report, on: Day): DigCard {
   return {
     on,
     stops: [
+      ...(ticket === null ? [callFirst(file, report)] : []),
       ...startStops(file, report, on),
       ...ticketStops({ ticket, ticketClocks, responses }, on),
       ...pauseStops(rollCall, branches, report.today),
@@ -107,7 +108,10 @@ export function digCard(file: LineFile, report: Report, on: Day): DigCard {
 function startStops(file: LineFile, report: Report, on: Day): string[] {
   const { bars, latest, sentence } = earliestStart(file, report.today, report);
   if (file.line.closedOn !== null) return [sentence];
-  const against = bars.filter(({ until }) => until === null || until > on);
+  // That nobody called is said with the ticket, with what to do.
+  const against = bars.filter(
+    ({ until, because }) => (until === null || until > on) && !because.startsWith(NOT_CALLED),
+  );
   return [
     ...against.map(
       ({ until, because }) =>
@@ -119,11 +123,23 @@ function startStops(file: LineFile, report: Report, on: Day): string[] {
   ];
 }
 
+/** Nobody called the one-call center; from when it lets dig, where a rule tells. */
+function callFirst(file: LineFile, report: Report): string {
+  const bar = earliestStart(file, report.today, report).bars.find(({ because }) =>
+    because.startsWith(NOT_CALLED),
+  );
+  const opens =
+    bar === undefined || bar.until === null
+      ? ""
+      : ` If called in today, its window opens ${formatDay(bar.until, report.today)}.`;
+  return `No locate ticket is on file: call 811 first.${opens}`;
+}
+
 function ticketStops(
   { ticket, ticketClocks, responses }: Pick<DigCard, "ticket" | "ticketClocks" | "responses">,
   on: Day,
 ): string[] {
-  if (ticket === null) return ["No locate ticket is on file: call 811 first."];
+  if (ticket === null) return [];
   if (responses.length === 0)
     return [
       "No utility’s response to the locate ticket is on file: check each one before digging.",

@@ -1,3 +1,4 @@
+import { applicationOf } from "../application/application-of.ts";
 import { contractorStanding } from "../clocks/contractor-standing.ts";
 import { endOfWork } from "../clocks/work-end.ts";
 import { unbuiltWork } from "../closing/as-built.ts";
@@ -79,11 +80,13 @@ function applicationState({ file, office }: PacketInput): SheetState {
           role.propertyId === id && role.role !== "occupant" && !COPY_ROLES.includes(role.role),
       ),
   );
+  const { applicant = "" } = applicationOf(file, "side-sewer") ?? {};
   const missing = [
     ...(file.properties.length === 0 ? ["No property is on file."] : []),
     ...(unparcelled.length === 0 ? [] : [`No parcel number for ${streets(unparcelled)}.`]),
     ...(unowned.length === 0 ? [] : [`No owner on file for ${streets(unowned)}.`]),
     ...(office.license === "" ? ["The contractor’s license number is missing."] : []),
+    ...(applicant.trim() === "" ? ["The applicant is not entered."] : []),
   ];
   return wanting(missing, "All application data is on file.");
 }

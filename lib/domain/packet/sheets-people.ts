@@ -81,6 +81,8 @@ export function splitSheet({ file, report }: PacketInput): Sheet {
     ),
     paragraph(EN.split.ruleLine(rule.title, rule.sentence)),
     ...(split.reason === "" ? [] : [paragraph(EN.split.reason(split.reason))]),
+    // Before the amounts: no page's end parts it from what it speaks of.
+    { kind: "caution", ...EN.caution.proposal },
     ...table(
       ["Property", "Of this, covered for unknown owners", "Amount"],
       [...rows, ["Total", "", formatCents(split.total)]],
@@ -90,7 +92,6 @@ export function splitSheet({ file, report }: PacketInput): Sheet {
     ...(fresh
       ? []
       : [paragraph("This split is out of date: facts have changed since it was chosen.")]),
-    { kind: "caution", ...EN.caution.proposal },
   ]);
 }
 

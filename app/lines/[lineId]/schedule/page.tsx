@@ -13,6 +13,7 @@ import { CrewSafety } from "./crew-safety.tsx";
 import { DueList } from "./due-list.tsx";
 import { EventGrid } from "./event-grid.tsx";
 import { Reconnections } from "./reconnections-part.tsx";
+import styles from "./schedule.module.css";
 import { StartBars } from "./start-bars.tsx";
 import { StartPlan } from "./start-plan.tsx";
 
@@ -56,22 +57,24 @@ export default async function SchedulePage({
       >
         <ClockWall file={file} report={report} />
       </Section>
-      <Section
-        title="When can the work start?"
-        id="start"
-        foldedOnPhone="what must come first"
-        note="Worked back from what must come first: the locate window, notices, the permit, consents, holds."
-      >
-        <StartBars start={start} today={report.today} />
-        {wished === null ? (
-          <details>
-            <summary>Work back from a start date</summary>
-            {plan}
-          </details>
-        ) : (
-          plan
-        )}
-      </Section>
+      {file.line.closedOn === null ? (
+        <Section
+          title="When can the work start?"
+          id="start"
+          foldedOnPhone="what must come first"
+          note="Worked back from what must come first: the locate window, notices, the permit, consents, holds."
+        >
+          <StartBars start={start} today={report.today} />
+          {wished === null ? (
+            <details className={styles["plan"]}>
+              <summary>Work back from a start date</summary>
+              {plan}
+            </details>
+          ) : (
+            plan
+          )}
+        </Section>
+      ) : null}
       <Reconnections lineId={lineId} file={file} report={report} />
       <CrewSafety file={file} report={report} all={(await searchParams).safety === "all"} />
       <Section

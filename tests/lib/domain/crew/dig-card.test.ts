@@ -3,9 +3,11 @@ import { digCard, nextDigDay } from "#lib/domain/crew/dig-card.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
+  aClockRule,
   aFile,
   aHouseholdCall,
   aLocateTicket,
+  anAuthority,
   anEvent,
   aParty,
   aPoint,
@@ -62,6 +64,13 @@ describe("what is against digging comes first", () => {
       "No locate ticket is on file: call 811 first.",
     );
     expect(cardOf().stops.join(" ")).not.toMatch(/Gas|Water|locate ticket/);
+    // Where a rule tells from when it lets dig, nobody is told twice that it was not called in.
+    const clockRules = [aClockRule("call", { event: "locate-called", meaning: "not-before" })];
+    const uncalled = cardOf({ authority: anAuthority({ clockRules }), locateTickets: [] });
+    expect(uncalled.stops[0]).toMatch(
+      /^No locate ticket is on file: call 811 first\. If called in today, its window opens .*\d\.$/,
+    );
+    expect(uncalled.stops.join(" ").match(/locate/gi)).toHaveLength(1);
   });
 
   test("marks of which nobody said until when they are good, and no rule does", () => {

@@ -204,6 +204,13 @@ test("composePacket() calls a split out of date once facts have changed", () => 
   expect(textOf(packet, "split")).toContain("out of date");
 });
 
+test("composePacket() says that a split is a proposal before its amounts, so that no page parts them", () => {
+  const { sheets } = packetWith({}, ["split"]);
+  const kinds = sheets.find(({ kind }) => kind === "split")?.blocks.map(({ kind }) => kind) ?? [];
+  expect(kinds.indexOf("caution")).toBeGreaterThanOrEqual(0);
+  expect(kinds.indexOf("caution")).toBeLessThan(kinds.indexOf("table"));
+});
+
 test("composePacket() shows signatures on another amount as superseded", () => {
   const packet = packetWith(
     {

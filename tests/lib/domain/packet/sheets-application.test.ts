@@ -46,6 +46,19 @@ test("how traffic and people on foot get by is printed, goes into a form, and is
   expect(silent.missing.join(" ")).toMatch(/people on foot.* not entered/i);
 });
 
+test("application data is whole only with an applicant", () => {
+  const state = (applicant: string) =>
+    packet(["application"], { applications: [{ ...anApplication(), applicant }] }).checks.find(
+      ({ requirementId }) => requirementId === "r-application",
+    );
+  expect(state(" ")).toMatchObject({
+    state: "missing",
+    sentence: expect.stringContaining("The applicant is not entered."),
+  });
+  expect(state("Ruth Lindqvist")?.sentence).not.toContain("applicant");
+  expect(packet([]).missing.join(" ")).toContain("The applicant is not entered.");
+});
+
 test("the new pipe has few enough columns to stand upright among the other sheets", () => {
   const asked = packet(["proposed-pipe"]);
   const sheet = asked.sheets.find(({ kind }) => kind === "proposed-pipe");

@@ -14,7 +14,7 @@ export function Areas({ areas }: { readonly areas: readonly CutArea[] }) {
           <th scope="col">Where</th>
           <th scope="col">Surface</th>
           <th scope="col">How it is worked out</th>
-          <th scope="col" className="num">
+          <th scope="col" className="num nowrap">
             Sq ft
           </th>
         </tr>

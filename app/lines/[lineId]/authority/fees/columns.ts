@@ -28,7 +28,7 @@ export function feeColumns({
       title: "Paid by",
       kind: "text",
       width: 20,
-      example: "Dana Okafor, check 2214",
+      example: "check 2214",
     },
     {
       key: "feeId",

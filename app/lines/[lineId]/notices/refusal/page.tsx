@@ -28,7 +28,7 @@ export default async function RefusalPage({
   return (
     <>
       <PageHead asked="If an owner does not agree" answer={answerWords(paths)}>
-        <p>
+        <p className="screen-only">
           <Link href={`/lines/${lineId}/notices/consents`}>Back to consents</Link>
         </p>
       </PageHead>

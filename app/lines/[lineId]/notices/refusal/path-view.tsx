@@ -7,6 +7,7 @@ import type { ConsentKind } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
 import { listed, partyName } from "../../names.ts";
+import styles from "./refusal.module.css";
 
 const KIND_WORDS: Partial<Record<ConsentKind, string>> = {
   enter: "entry",
@@ -70,14 +71,16 @@ export function PathView({
           </>
         )}
       </p>
-      <h3>Next steps allowed by the authority’s rules</h3>
-      {shown ? null : (
-        <p>
-          Nothing shows yet that this property is on the line. They can’t be billed, and steps that
-          depend on a share can’t be taken, until that is established.
-        </p>
-      )}
-      {steps.length === 0 ? null : <Steps steps={steps} today={today} />}
+      <div className={`stack ${styles["steps"]}`}>
+        <h3>Next steps allowed by the authority’s rules</h3>
+        {shown ? null : (
+          <p>
+            Nothing shows yet that this property is on the line. They can’t be billed, and steps
+            that depend on a share can’t be taken, until that is established.
+          </p>
+        )}
+        {steps.length === 0 ? null : <Steps steps={steps} today={today} />}
+      </div>
       <NotSaid file={file} notSaid={notSaid} />
     </div>
   );

@@ -85,7 +85,7 @@ export function Gas({ card: { gas } }: { readonly card: DigCard }) {
 export function Trench({ card: { trench } }: { readonly card: DigCard }) {
   if (trench === null) return null;
   return (
-    <section aria-label="Depth">
+    <section aria-label="Depth" className={styles["rules"]}>
       <h2>Depth, and what it demands</h2>
       <p>{trench.why}</p>
       <Fold onPhone bare summary={`${trench.rules.length} rules at this depth`}>
@@ -115,7 +115,12 @@ export function Needs({ lineId, file, card: { needs } }: CardPart) {
             {agreed === null ? (
               <span className={styles["loud"]}>
                 Not agreed to this day: call first
-                {party.phone === "" ? "" : `, ${formatPhone(party.phone)}`}.
+                {party.phone === "" ? null : (
+                  <>
+                    , <span className="nowrap">{formatPhone(party.phone)}</span>
+                  </>
+                )}
+                .
               </span>
             ) : (
               `Agreed: ${agreed}`

@@ -134,7 +134,7 @@ export function Permits({ file, card: { permits }, today }: CardPart) {
     <section aria-label="Permit card">
       <h2>Permit card on site</h2>
       {permits.length === 0 ? <p className={styles["loud"]}>No permit is on file.</p> : null}
-      <ul className={styles["tight"]}>
+      <ul className={styles["doors"]}>
         {permits.map(({ permit, expiresOn }) => (
           <li key={permit.id}>
             <span aria-hidden="true">☐</span> {capital(permitStanding(file, permit))}

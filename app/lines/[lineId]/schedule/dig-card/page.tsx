@@ -70,16 +70,18 @@ export default async function DigCardPage({
         <div className={styles["flow"]}>
           <Doors {...part} />
           <Gas card={card} />
-          <Trench card={card} />
           <Permits {...part} />
           <Inspections {...part} />
           <Needs {...part} />
         </div>
+        <Trench card={card} />
         <Branches {...part} />
       </div>
       <p className={styles["read"]}>
         As on file {formatDay(report.today, report.today)}. Read to the crew by{" "}
-        <span className={styles["line"]} /> at <span className={styles["line"]} />
+        <span className="nowrap">
+          <span className={styles["line"]} /> at <span className={styles["line"]} />
+        </span>
       </p>
       <p className="screen-only small">
         <Link href={`/lines/${lineId}/authority/permits#locates`}>Record a utility’s response</Link>
