@@ -51,13 +51,14 @@ function withFound(
   const last = stretch.starts.get(found[0].lastIndexOf(" ") + 1 + start);
   if (from === undefined || last === undefined || start >= stretch.own) return marks;
   const thing = one.means(found, stretch.text.slice(start, start + found[0].length + 60));
+  const covers = one.covers ?? (({ kind }: Thing) => kind === thing?.kind);
   const inside = (mark: Mark) => mark.to > from && mark.from <= last;
   const named = marks.filter((mark) => inside(mark) && mark.what === "thing");
-  const other = named.some((mark) => mark.what === "thing" && !one.covers(mark.thing));
+  const other = named.some((mark) => mark.what === "thing" && !covers(mark.thing));
   if (thing === null || other) return marks;
   const same = named.some((mark) => mark.what === "thing" && isAlike(mark.thing, thing));
   if (same) return marks;
-  const again = isTold(marks, words, { from, one });
+  const again = isTold(marks, words, { from, covers });
   const mark: Mark[] = again ? [] : [{ what: "thing", thing, from, to: from + 1 }];
   const left = marks.filter(
     (old) =>
@@ -82,12 +83,12 @@ function pastMeasures(marks: readonly Mark[], head: number): number {
 function isTold(
   marks: readonly Mark[],
   words: readonly Word[],
-  { from, one }: { readonly from: number; readonly one: Construction },
+  { from, covers }: { readonly from: number; readonly covers: (thing: Thing) => boolean },
 ): boolean {
   const before = marks.findLast(
     (mark) => mark.to <= from && (mark.what === "thing" || mark.what === "distance"),
   );
-  if (before?.what !== "thing" || before.thing.kind !== "fault" || !one.covers(before.thing))
+  if (before?.what !== "thing" || before.thing.kind !== "fault" || !covers(before.thing))
     return false;
   const [a, b] = [words[before.from], words[from]];
   return a?.breath === b?.breath && (b?.sentence ?? 0) - (a?.sentence ?? 0) <= 1;

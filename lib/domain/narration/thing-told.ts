@@ -22,7 +22,6 @@ export const THINGS_TOLD: readonly Construction[] = [
     // `a nail through the pipe`, `their cable goes right through our line`
     said: /\b(?:nail|screw|rebar|stake|fence post|post|bolt|cable|wire|conduit|spike|anchor|gas line|water line|auger)\b(?: [\w']+){0,5}? (?:through|thru) (?:the|our|this|your|my) (?:pipe|line|lateral|sewer)\b/g,
     means: () => ({ ...PLAIN_THING, kind: "crossing" }),
-    covers: (thing) => thing.kind === "crossing",
   },
   {
     // `another house comes in here`, `this is where unit B joins`, `that’s where the neighbors hook up`
@@ -31,13 +30,11 @@ export const THINGS_TOLD: readonly Construction[] = [
       "g",
     ),
     means: () => TIE_IN,
-    covers: (thing) => thing.kind === "tie-in",
   },
   {
     // `there’s your neighbor, comes in on the left`
     said: /\b(?:there's|here's|that's|this is) (?:your|the|his|her|our) (?:\w+ )?(?:neighbors?|house next door)\b(?! (?:\w+ )?(?:tap|line|lateral|connection|wye|tee|branch|pipe|service|house|yard|tree))/g,
     means: () => ({ ...TIE_IN, describes: true }),
-    covers: (thing) => thing.kind === "tie-in",
   },
   {
     // `the connection was made by breaking into the pipe`
@@ -87,13 +84,11 @@ export const THINGS_TOLD: readonly Construction[] = [
     ),
     means: ([words]) =>
       /\b(hardly|barely|almost)\b/.test(words ?? "") ? null : { ...BLOCKAGE, halts: "could-not" },
-    covers: (thing) => thing.kind === "blockage",
   },
   {
     // `I’m stopped`, `that’s as far as this goes`
     said: /\b(?:(?:i'm|we're|we are|i am|she's|it's|camera(?: is|'s)?|got) (?:dead |all |just )?(?:stopped|stuck|hung up|jammed|wedged)|(?:that's|this is|that is|that was|it's) (?:about )?(?:as far as|all she|all it|the end of the road|all i can|all we can|where (?:i|we|it|she) (?:stops?|quits?|ends?)))\b/g,
     means: () => ({ ...BLOCKAGE, halts: "ended" }),
-    covers: (thing) => thing.kind === "blockage",
   },
   {
     // `something’s blocking the pipe`, `there’s a rock in the way`
@@ -108,6 +103,5 @@ export const THINGS_TOLD: readonly Construction[] = [
     // `the camera could not be advanced`, `unable to pass`, `survey abandoned`
     said: /\b(?:unable to|could not|couldn't|cannot|can't) (?:be )?(?:pass|continue|advance|proceed|advanced|pushed|continued|passed)(?: (?:any )?(?:farther|further|beyond|past))?\b|\b(?:survey|inspection|run|push)(?: was| is| has been)? (?:abandoned|terminated|cut short)\b/g,
     means: () => ({ ...BLOCKAGE, halts: "could-not" }),
-    covers: (thing) => thing.kind === "blockage",
   },
 ];

@@ -5,8 +5,8 @@ import { PLAIN_THING, type Thing } from "./things.ts";
 export interface Construction {
   readonly said: RegExp;
   readonly means: (found: RegExpMatchArray, around: string) => Thing | null;
-  /** Things named within it that are this one in other words. */
-  readonly covers: (thing: Thing) => boolean;
+  /** Things named within it that are this one in other words; where not told, those of its kind. */
+  readonly covers?: (thing: Thing) => boolean;
 }
 
 /** One that always means the same fault, and covers those faults and kinds beside itself. */
