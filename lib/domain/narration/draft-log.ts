@@ -33,7 +33,7 @@ import {
   wordsOf,
 } from "./said.ts";
 import { marksIn } from "./scan.ts";
-import { senseOf } from "./sense.ts";
+import { isOfRecord, senseOf } from "./sense.ts";
 import { speechOf } from "./speech.ts";
 import { withEnds } from "./stretch.ts";
 import { middleOf } from "./track.ts";
@@ -203,8 +203,18 @@ function whyAside(ground: Ground, mark: Said): string | null {
   if (mark.what === "diameter") return "a pipe size";
   if (mark.what !== "distance") return null;
   if (ground.track.outliers.has(mark.at)) return "it does not fit the footages around it";
-  if (ground.sense.unreal.has(mark.at)) return "said about the record, not as seen";
+  if (ground.sense.unreal.has(mark.at))
+    return isAboutRecord(ground, mark)
+      ? "said about the record, not as seen"
+      : "not read off as the camera passed";
   return mark.distance.kind === "extent" ? "a length, not a place" : null;
+}
+
+function isAboutRecord({ talk, sense }: Ground, mark: Said): boolean {
+  const told = inSentence(talk, mark.sentence).some(({ clause }) =>
+    sense.recordClauses.has(clause),
+  );
+  return told || isOfRecord(talk, mark);
 }
 
 /** A number with feet, or read off like a footage, that fits nothing around it: asked, never used. */

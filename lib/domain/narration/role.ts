@@ -25,12 +25,23 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
   ["a depth", isDepth],
   ["a length of cable", isCable],
   ["a length of pipe", isPieces],
-  ["longer than any lateral", (n) => n.number.value > FARTHEST],
+  ["longer than any lateral", (n) => n.unit && isFar(n)],
+  ["said in pairs, like an address or an hour", (n) => isFar(n) && isInPairs(n)],
+  ["too large to be a footage", isFar],
   ["a count", isCount],
 ];
 
 const TIME =
   /^(more )?(minutes?|mins?|seconds?|secs?|hours?|hrs?|years?|yrs?|days?|weeks?|months?|times|nights?)\b/;
+
+/** `thirteen fourteen`, `nine oh seven`; not `fifteen hundred`. */
+function isInPairs({ number }: NumberAt): boolean {
+  return number.style !== "plain" && number.value % 10_000 !== 0;
+}
+
+function isFar({ number }: NumberAt): boolean {
+  return number.value > FARTHEST;
+}
 
 /** Why a number is no distance; null where it may be one. */
 export function whyNoDistance(n: NumberAt): string | null {
@@ -107,7 +118,9 @@ function isHour({ lead, follow, number, unit }: NumberAt): boolean {
   if (/^(after|till|past)( the hour)?( ,|$)/.test(follow)) return true;
   if (/\b(half|quarter) (past|to|till|after|of)$/.test(lead)) return true;
   if (
-    /^(a ?m|p ?m|am|pm|o'clock now|in the (morning|afternoon|evening)|this morning)\b/.test(follow)
+    /^([ap] ?m|appointment|meeting|o'clock now|in the (morning|afternoon|evening)|this morning)\b/.test(
+      follow,
+    )
   )
     return true;
   if (

@@ -67,7 +67,8 @@ function isUnreal(
 const RECORD_SAYS =
   /\b(cards?|records?|permit|plans?|drawing|map|sketch|as builts?|paperwork|paper|sheet|book|plat|print|blueprints?|gis)( (says?|said|shows?|has|have|had|got|puts?|calls?|lists?|marks?|drew|drawn|reads?|claims?|is|was|would have|had got))( (it|that|this|one|him|her|them|a|the|another|that one|this one|wye|tee|tap|lateral|connection|down|in|here|there|there's)){0,4}( (at|for|around|about|like|maybe))*$|\b(they|the (city|county|town)) (have|has|had|show|shows|got|list|put)( (it|one|that|him|her|them))?( (down|in))? (at|for)( (around|about|like))*$|\b(per|by|according to|off) (the )?(city )?(card|record|permit|plan|drawing|map|sketch)( (it's|that's|it is|should be))?( (at|around|about))*$/;
 
-function isOfRecord(talk: Talk, mark: Said): boolean {
+/** The record’s own number: `per plan at 11`. */
+export function isOfRecord(talk: Talk, mark: Said): boolean {
   const words = talk.speech.words.slice(Math.max(0, mark.from - 9), mark.from);
   const own = words.filter(({ sentence }) => sentence === mark.sentence);
   return RECORD_SAYS.test(own.map(({ text }) => text).join(" "));

@@ -44,6 +44,16 @@ describe("a number that is no distance is set aside with why", () => {
     ["The cleanout is two feet off the house.", "two feet", "a distance on the ground"],
     ["About ten, fifteen percent, not the end of the world.", "ten", "a percentage"],
     ["At eight thousand feet.", "eight thousand feet", "longer than any lateral"],
+    [
+      "Okay, so thirteen fourteen.",
+      "thirteen fourteen",
+      "said in pairs, like an address or an hour",
+    ],
+    ["Ten thirty appointment and nobody's home.", "Ten thirty", "a time of day"],
+    ["Okay, 1204.", "1204", "too large to be a footage"],
+    ["Okay, fifteen hundred.", "fifteen hundred", "too large to be a footage"],
+    ["The card shows a wye at forty.", "forty", "said about the record, not as seen"],
+    ["Supposed to be a wye at forty.", "forty", "not read off as the camera passed"],
   ])("%s", (text, words, why) => {
     expect(aside(text)).toContainEqual([words, why]);
     expect(feetIn(text)).toEqual([]);
