@@ -780,8 +780,8 @@ export const ES: LetterWords = {
     doLines: [
       "Manténgase lejos, y mantenga lejos a niños y animales.",
       "Use el agua lo menos posible hasta que le avisemos que la línea vuelve a fluir.",
-      "No las arrastre con agua hacia el desagüe de la calle ni hacia una zanja.",
-      "Tire los alimentos que hayan tenido contacto con ellas. Lávese las manos con jabón después de cualquier contacto.",
+      "No arrastre el derrame con agua hacia el desagüe de la calle ni hacia una zanja.",
+      "Tire los alimentos que hayan tocado el derrame. Lávese las manos con jabón después de cualquier contacto.",
       "Si se siente mal después de un contacto, llame a un médico y diga lo que pasó.",
     ],
     choices: ["He leído esta carta.", "He tenido contacto o daños; llámeme, por favor."],
