@@ -1,19 +1,17 @@
 import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import type { ReactNode } from "react";
 import { LETTER_WORDS } from "#lib/domain/paper/facts.ts";
-import type { Letter, LetterBlock } from "#lib/domain/paper/letter.ts";
-import type { LetterWords } from "#lib/domain/paper/words-en.ts";
+import type { Letter } from "#lib/domain/paper/letter.ts";
 import type { AddressLayout } from "./address-layout.ts";
 import type { BlockManner } from "./block-manner.ts";
 import { Blocks } from "./blocks.tsx";
 import { FAMILY } from "./fonts.ts";
 import { INK } from "./ink.ts";
+import { Ending } from "./letter-ending.tsx";
 import type { LetterSetting } from "./letter-settings.ts";
 import { noonOf } from "./noon.ts";
 import type { PrintPicture } from "./pictures.ts";
 import { exposedBox, FOLD, NUMBER_TEN } from "./window.ts";
-
-type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
 
 const LEFT = 72;
 const BODY_WIDTH = 468;
@@ -153,7 +151,9 @@ function LetterPage({
       <Blocks
         blocks={letter.blocks}
         manner={manner}
-        special={(block) => <Ending block={block} letter={letter} words={words} air={air} />}
+        special={(block) => (
+          <Ending block={block} letter={letter} words={words} setting={setting} />
+        )}
       />
       <Text
         fixed
@@ -236,140 +236,6 @@ function Aside({ letter }: { readonly letter: Letter }) {
           <Text style={styles.asideValue}>{value}</Text>
         </View>
       ))}
-    </View>
-  );
-}
-
-const ending = StyleSheet.create({
-  signature: { marginTop: 12, marginBottom: 6 },
-  closing: { marginBottom: 36 },
-  signLine: { borderTopWidth: 0.5, borderTopColor: INK.ink, width: 230, marginBottom: 3 },
-  signText: { fontSize: 9.5, lineHeight: 1.35 },
-  slip: { marginTop: 18, paddingTop: 0 },
-  cutRow: { borderTopWidth: 0.75, borderTopColor: INK.soft, borderStyle: "dashed" },
-  cut: { fontSize: 8, color: INK.soft, marginTop: 3 },
-  slipHead: { flexDirection: "row", justifyContent: "space-between" },
-  slipTitle: { fontSize: 13, fontWeight: 600 },
-  slipBy: { fontSize: 10, fontWeight: 600, marginTop: 3 },
-  slipMetaLine: { fontSize: 9, color: INK.soft, lineHeight: 1.35 },
-  choices: { flexDirection: "row", flexWrap: "wrap", justifyContent: "space-between" },
-  halfChoice: { width: 228 },
-  choice: { flexDirection: "row", marginBottom: 2 },
-  box: { width: 17, fontSize: 12 },
-  choiceText: { flex: 1, fontSize: 10.5, lineHeight: 1.35 },
-  lines: { flexDirection: "row" },
-  field: { borderTopWidth: 0.5, borderTopColor: INK.ink, marginRight: 14 },
-  fieldLabel: { fontSize: 8, color: INK.soft, marginTop: 2 },
-  noteLabel: { fontSize: 8, color: INK.soft, marginTop: 8 },
-  noteLine: { borderBottomWidth: 0.4, borderBottomColor: INK.soft },
-});
-
-function Ending({
-  block,
-  letter,
-  words,
-  air,
-}: {
-  readonly block: LetterBlock;
-  readonly letter: Letter;
-  readonly words: LetterWords;
-  readonly air: number;
-}) {
-  if (block.kind === "signature")
-    return <Signature block={block} closing={letter.closing} air={air} />;
-  if (block.kind === "answer-slip")
-    return <Slip block={block} letter={letter} words={words} air={air} />;
-  return null;
-}
-
-function Signature({
-  block,
-  closing,
-  air,
-}: {
-  readonly block: BlockOf<"signature">;
-  readonly closing: string;
-  readonly air: number;
-}) {
-  const [by = "", ...contact] = block.lines;
-  const lines = air === 1 ? block.lines : [by, contact.join("  ·  ")];
-  return (
-    <View style={{ ...ending.signature, marginTop: 2 + 10 * air }} wrap={false}>
-      <Text style={{ ...ending.closing, marginBottom: 16 + 20 * air }}>{closing}</Text>
-      <View style={ending.signLine} />
-      {lines.map((line) => (
-        <Text key={line} style={ending.signText}>
-          {line}
-        </Text>
-      ))}
-    </View>
-  );
-}
-
-function Slip({
-  block,
-  letter,
-  words,
-  air,
-}: {
-  readonly block: BlockOf<"answer-slip">;
-  readonly letter: Letter;
-  readonly words: LetterWords;
-  readonly air: number;
-}) {
-  const { frame } = words;
-  const sendTo = letter.from.join(", ");
-  const close = air < 1;
-  return (
-    <View style={{ ...ending.slip, marginTop: 4 + 14 * air }} wrap={false}>
-      <View style={ending.cutRow} />
-      <Text style={{ ...ending.cut, marginBottom: close ? 3 : 8 }}>{frame.slipCut}</Text>
-      <View style={{ ...ending.slipHead, marginBottom: close ? 3 : 6 }}>
-        <Text style={ending.slipTitle}>{frame.slipTitle}</Text>
-        <Text style={ending.slipBy}>
-          {block.returnBy === "" ? "" : frame.slipBy(block.returnBy)}
-        </Text>
-      </View>
-      <View style={{ marginBottom: close ? 4 : 8 }}>
-        <Text
-          style={ending.slipMetaLine}
-        >{`${frame.slipAbout}: ${letter.subject}, ${letter.reference}`}</Text>
-        <Text style={ending.slipMetaLine}>{`${frame.slipTo}: ${sendTo}`}</Text>
-      </View>
-      <View style={close ? ending.choices : {}}>
-        {block.choices.map((choice) => (
-          <View key={choice} style={{ ...ending.choice, ...(close ? ending.halfChoice : {}) }}>
-            <Text style={ending.box}>☐</Text>
-            <Text style={{ ...ending.choiceText, fontSize: close ? 9.5 : 10.5 }}>{choice}</Text>
-          </View>
-        ))}
-      </View>
-      <Text style={{ ...ending.noteLabel, marginTop: close ? 3 : 8 }}>{frame.slipNote}</Text>
-      <View style={{ ...ending.noteLine, height: close ? 15 : 19 }} />
-      {close ? null : <View style={{ ...ending.noteLine, height: 19 }} />}
-      <View style={{ ...ending.lines, marginTop: close ? 14 : 20 }}>
-        <Field label={`${frame.slipName}: ${letter.to[0] ?? ""}`} width={170} />
-        <Field label={frame.slipSignature} width={150} />
-        <Field label={frame.slipDate} width={60} />
-        <Field label={frame.slipPhone} width={60} last />
-      </View>
-    </View>
-  );
-}
-
-function Field({
-  label,
-  width,
-  last = false,
-}: {
-  readonly label: string;
-  readonly width: number;
-  readonly last?: boolean;
-}) {
-  const grow = last ? { flex: 1, marginRight: 0 } : { width };
-  return (
-    <View style={{ ...ending.field, ...grow }}>
-      <Text style={ending.fieldLabel}>{label}</Text>
     </View>
   );
 }

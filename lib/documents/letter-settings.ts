@@ -4,11 +4,14 @@ import type { BlockManner } from "./block-manner.ts";
 /** How closely words and drawings of a letter may be set; a drawing’s words keep their size. */
 export type LetterSetting = Required<
   Pick<BlockManner, "size" | "tableSize" | "air" | "stripHeight" | "pairs" | "columns">
->;
+> & {
+  /** A short slip takes fewer lines, for a letter that it brings onto one page. */
+  readonly slip: "long" | "short";
+};
 
 const ROOMY: LetterSetting = {
   ...{ size: 10.5, tableSize: 9.5, air: 1 },
-  ...{ stripHeight: 230, pairs: false, columns: "none" },
+  ...{ stripHeight: 230, pairs: false, columns: "none", slip: "long" },
 };
 const CLOSE: LetterSetting = { ...ROOMY, size: 10, tableSize: 9, air: 0.35, pairs: true };
 
@@ -24,7 +27,8 @@ export const PLAIN_SETTINGS: readonly LetterSetting[] = [
   // Its cautions beside each other: none of them alone at the head of a second page.
   { ...ROOMY, pairs: true },
   CLOSE,
-  { ...CLOSE, size: 9.5, tableSize: 8.75, air: 0.2 },
+  { ...CLOSE, size: 9.5, tableSize: 8.75, air: 0.2, slip: "short" },
+  { ...CLOSE, size: 9.25, tableSize: 8.5, air: 0.1, columns: "sections", slip: "short" },
 ];
 
 /** Whether a letter has nothing but words: no drawing, no picture. */

@@ -43,6 +43,21 @@ const SPILL = [
   aSpillStep("e", { kind: "cleaned-up", on: ON, at: "11:30" }),
 ];
 
+const MEETING = {
+  ...{ id: "m", on: "2026-12-16", at: "18:30", until: "20:00", note: "" },
+  place: "Quillhaven Library, Room 2",
+};
+const CLOSED_STREET = anEvent("s", {
+  ...{
+    event: "street-closed",
+    on: "2026-12-14",
+    lastOn: "2026-12-16",
+    at: "07:00",
+    until: "17:00",
+  },
+  reference: "the north side of the street from No. 12 to No. 20",
+});
+
 const SHARED: readonly LetterKind[] = [
   "finding",
   "proposed-split",
@@ -55,7 +70,10 @@ beforeAll(async () => {
   await readyFonts();
   office = demo.office;
   const back = anEvent("b", { event: "drains-back", on: TODAY, at: "11:40" });
-  const fennel = { ...demo.fennel, events: [...demo.fennel.events, back], spillSteps: SPILL };
+  const fennel = {
+    ...{ ...demo.fennel, spillSteps: SPILL, meetings: [MEETING] },
+    events: [...demo.fennel.events, back, CLOSED_STREET],
+  };
   lines = [
     { file: fennel, kinds: LETTER_KINDS },
     { file: demo.ropewalk, kinds: LETTER_KINDS },
@@ -117,6 +135,7 @@ const CASES = LANGUAGES.flatMap((language) =>
 /** What is said in a few words, with its reply slip. */
 const OF_ONE_PAGE: readonly LetterKind[] = [
   ...(["drains-back", "invoice-cover", "change-order", "landlord-entry"] as const),
+  ...(["spill", "meeting", "street-parking"] as const),
 ];
 /** What asks for something that has a day. */
 const ASKING: readonly LetterKind[] = ["finding", "proposed-split", "entry-consent"];
