@@ -637,7 +637,10 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
         },
       ]);
     must(
-      stepPermit(desk(actor, on), { lineId, permitId: `${story.key}-permit`, state, on, note: "" }),
+      stepPermit(desk(actor, on), {
+        ...{ lineId, permitId: `${story.key}-permit`, state, on, note: "" },
+        ...(state === "working" ? { card: cardOf(on) } : {}),
+      }),
     );
   }
   for (const built of story.built)
@@ -677,9 +680,20 @@ function permit(desk: Desk, actor: Actor, lineId: string, story: Story): void {
   if (called < 0) callLocate(desk, actor, lineId, story);
 }
 
+function cardOf(postedOn: Day) {
+  return { postedOn, postedBy: "Marek Łódź", postedPlace: "On the fence above the trench" };
+}
+
 function callLocate(desk: Desk, actor: Actor, lineId: string, { key, ticket }: Story): void {
   addRows(desk(actor, ticket.calledOn), { lineId, table: "locateTickets" }, [
-    { id: `${key}-ticket`, ...ticket, note: "" },
+    {
+      id: `${key}-ticket`,
+      ...ticket,
+      whiteLinedOn: ticket.calledOn,
+      whiteLinedBy: "Marek Łódź",
+      whiteLinedHow: "paint",
+      note: "",
+    },
   ]);
 }
 

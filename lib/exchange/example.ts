@@ -118,4 +118,14 @@ export const EXAMPLE = {
     },
     { id: "s2", title: "Permit fee", place: "general", unit: "each", rate: 31_000 },
   ],
+  locateTickets: [
+    {
+      id: "ticket-1",
+      number: "26-555-0190",
+      calledOn: "2026-11-06",
+      whiteLinedOn: "2026-11-05",
+      whiteLinedBy: "Marek Łódź",
+      whiteLinedHow: "paint",
+    },
+  ],
 } as const;

@@ -22,7 +22,8 @@ export function latestDay(file: LineFile): Day {
     ...file.consents.map(({ stateOn }) => stateOn),
     ...file.permitSteps.map(({ on }) => on),
     ...file.formEntries.map(({ on }) => on),
-    ...file.locateTickets.map(({ calledOn }) => calledOn),
+    ...file.locateTickets.flatMap(({ calledOn, whiteLinedOn }) => [calledOn, whiteLinedOn]),
+    ...file.permits.map(({ postedOn }) => postedOn),
     ...file.history.map(({ at }) => at.slice(0, 10)),
   ];
   return days.reduce<Day>(

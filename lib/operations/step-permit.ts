@@ -1,6 +1,7 @@
 import { listJobs } from "#db/queries/job.ts";
 import { getOffice } from "#db/queries/office.ts";
-import { insertRow } from "#db/queries/row.ts";
+import { countSave } from "#db/queries/revision.ts";
+import { insertRow, updateRow } from "#db/queries/row.ts";
 import { clocksOf } from "#lib/domain/clocks/clocks.ts";
 import { locateBar } from "#lib/domain/clocks/locate-bar.ts";
 import { permitBars, ranOut } from "#lib/domain/clocks/permit-bars.ts";
@@ -35,6 +36,7 @@ import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { refuseHeld } from "./held.ts";
 import { pastDay } from "./past-day.ts";
+import { cardSentence, type PostedCard, withCard } from "./post-card.ts";
 
 interface StepWord {
   readonly lineId: string;
@@ -42,6 +44,8 @@ interface StepWord {
   readonly state: PermitState;
   readonly on: Day;
   readonly note: string;
+  /** Said with the step that its card was posted; no day, name and place: nothing is said of it. */
+  readonly card?: PostedCard;
 }
 
 /**
@@ -53,7 +57,7 @@ interface StepWord {
  * done that nobody waived.
  */
 export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string }, Refusal> {
-  const { lineId, permitId, state, on, note } = word;
+  const { lineId, permitId, state, on, note, card = UNSAID } = word;
   const deal = { lineId, deed: "work-the-file", action: "step-permit" } as const;
   return changeLine(act, deal, (file) => {
     const permit = find(file.permits, permitId, { path: "permitId", what: "the permit" });
@@ -61,6 +65,8 @@ export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string },
     const wrong = wrongStep(act, file, { permit: permit.value, state, on });
     if (wrong !== null) return wrong;
     if (state === "emergency" && note.trim() === "") return refuse("missing-value", "note", LEAVE);
+    const carded = isSaid(card) ? withCard(act, permit.value, card) : permit;
+    if (!carded.ok) return carded;
     const sent = state === "as-built-submitted" ? newestAsBuilt(act, file) : undefined;
     const step: PermitStep = {
       id: act.newId(),
@@ -73,11 +79,31 @@ export function stepPermit(act: Act, word: StepWord): Result<{ stepId: string },
     };
     return ok({
       value: { stepId: step.id },
-      sentence: `${permitName(permit.value)}: ${PERMIT_STATE_WORDS[state]}, ${formatDate(on)}${step.note === "" ? "." : `. ${step.note}`}${sent === undefined ? "" : ` Sent: ${sent.name}`}`,
+      sentence: sentenceOf(step, { before: permit.value, after: carded.value, sent }),
       detail: { before: permitStateOf(file, permit.value), after: step },
-      write: (db) => insertRow(db, "permitSteps", { lineId, row: step }),
+      write: (db) => {
+        insertRow(db, "permitSteps", { lineId, row: step });
+        if (carded.value === permit.value) return;
+        updateRow(db, "permits", { lineId, row: carded.value });
+        countSave(db, { lineId, table: "permits", by: act.actor.name, at: act.now });
+      },
     });
   });
+}
+
+function sentenceOf(
+  { state, on, note }: PermitStep,
+  { before, after, sent }: { before: Permit; after: Permit; sent: Upload | undefined },
+): string {
+  const posted = cardSentence(before, after);
+  const said = `${permitName(before)}: ${PERMIT_STATE_WORDS[state]}, ${formatDate(on)}${note === "" ? "." : `. ${note}`}`;
+  return `${said}${sent === undefined ? "" : ` Sent: ${sent.name}`}${posted === "" ? "" : ` ${capital(posted)}.`}`;
+}
+
+const UNSAID: PostedCard = { postedOn: null, postedBy: "", postedPlace: "" };
+
+function isSaid({ postedOn, postedBy, postedPlace }: PostedCard): boolean {
+  return postedOn !== null || (postedBy + postedPlace).trim() !== "";
 }
 
 /** The as-built that was made last: what is sent with the step stays as it was sent. */

@@ -51,7 +51,7 @@ const REPORT = {
 
 const TABLES: Readonly<Record<string, readonly GridColumn[]>> = {
   "reconcile/undocumented/test-columns": testColumns(FILE),
-  "authority/columns": authority.inspectionColumns(FILE),
+  "authority/columns": [...authority.locateColumns(FILE), ...authority.inspectionColumns(FILE)],
   "bring-in/listed-columns": LISTED_COLUMNS,
   "application/columns": [
     ...application.authorizationColumns(FILE),

@@ -310,6 +310,24 @@ test("an office from before there were summaries has one of each line, and its w
   db.close();
 });
 
+test("tickets and permits from before white-lining and posted cards say nothing of either", () => {
+  const before = MIGRATIONS.findIndex(({ sql }) => sql.join().includes("`white_lined_on`"));
+  const db = demoAt(before);
+  const numbers = () =>
+    db.prepare("SELECT number FROM locate_tickets ORDER BY rowid").pluck().all();
+  const was = numbers();
+  bringUpToDate(db);
+  expect(was.length).toBeGreaterThan(0);
+  expect(numbers()).toEqual(was);
+  const lined = "white_lined_on, white_lined_by, white_lined_how, white_line_photo_id";
+  expect(db.prepare(`SELECT DISTINCT ${lined} FROM locate_tickets`).raw().all()).toEqual([
+    [null, "", null, null],
+  ]);
+  const posted = "SELECT DISTINCT posted_on, posted_by, posted_place FROM permits";
+  expect(db.prepare(posted).raw().all()).toEqual([[null, "", ""]]);
+  db.close();
+});
+
 test("what named nothing before every reference was held names nothing afterward, and the rest stays", () => {
   const before = MIGRATIONS.findIndex(({ sql }) => sql.join().includes("`__new_observations`"));
   const db = demoAt(before);

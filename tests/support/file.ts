@@ -476,6 +476,7 @@ export function aClockRule(id: string, overrides: Partial<ClockRule> = {}): Cloc
     roll: "forwards",
     mailDays: 0,
     meaning: "due-by",
+    whiteLineFirst: false,
     citation: "QMC 13.08.070",
     asOf: "2026-10-01",
     ...overrides,
@@ -677,7 +678,17 @@ export function aConsent(id: string, overrides: Partial<Consent> = {}): Consent 
 }
 
 export function aPermit(id: string, overrides: Partial<Permit> = {}): Permit {
-  return { id, kind: "side-sewer", number: "", expiresOn: null, note: "", ...overrides };
+  return {
+    id,
+    kind: "side-sewer",
+    number: "",
+    expiresOn: null,
+    postedOn: null,
+    postedBy: "",
+    postedPlace: "",
+    note: "",
+    ...overrides,
+  };
 }
 
 export function aPermitStep(
@@ -719,6 +730,10 @@ export function aLocateTicket(id: string, overrides: Partial<LocateTicket> = {})
     calledAt: "",
     workBeginsOn: null,
     workBeginsAt: "",
+    whiteLinedOn: null,
+    whiteLinedBy: "",
+    whiteLinedHow: null,
+    whiteLinePhotoId: null,
     note: "",
     ...overrides,
   };

@@ -19,6 +19,7 @@ import { formatTime } from "../time/time-of-day.ts";
 import { clocksOf } from "./clocks.ts";
 import { isEnd, permitBars, ranOut } from "./permit-bars.ts";
 import { tellingOfStart, untoldIn } from "./telling.ts";
+import { whiteLineBar } from "./white-line.ts";
 
 /** One thing that keeps the work from starting. */
 interface StartBar {
@@ -153,7 +154,8 @@ function locateBars(file: LineFile, { clocks, today }: Around): StartBar[] {
   if (ticket === null) return callBars(file, today, `${NOT_CALLED}; if called in`);
   if (ranOut(clocks, ticket.id, today) !== null)
     return callBars(file, today, "the locate ticket expired; if called in again");
-  return clocks
+  const unlined = whiteLineBar(file);
+  const windows = clocks
     .filter((clock) => clock.subjectId === ticket.id && clock.meaning === "not-before")
     .filter(({ on, at }) => on > today || (on === today && at !== ""))
     .map((clock) => ({
@@ -162,6 +164,9 @@ function locateBars(file: LineFile, { clocks, today }: Around): StartBar[] {
       sentence: clock.sentence,
       citation: clock.citation,
     }));
+  return unlined === null
+    ? windows
+    : [{ ...waits(unlined.because), citation: unlined.citation }, ...windows];
 }
 
 function callBars(file: LineFile, today: Day, called: string): StartBar[] {

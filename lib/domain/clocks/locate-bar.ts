@@ -36,7 +36,7 @@ export function locateBar(
     .at(-1);
   if (opens === undefined || opens.on <= on) return null;
   const hour = opens.at === "" ? "" : ` at ${formatTime(opens.at)}`;
-  return `${named} was called in on ${formatDate(ticket.calledOn)}, and its window opens ${formatDay(opens.on, on)}${hour}: nobody digs before`;
+  return `${named} was called in on ${formatDate(ticket.calledOn)}, and its window opens ${formatDay(opens.on, on)}${hour}: no one digs before`;
 }
 
 const UNCALLED =

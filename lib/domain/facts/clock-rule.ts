@@ -69,6 +69,8 @@ export const CLOCK_RULE = row({
     /** Calendar days added when the notice went by mail, after the roll. */
     mailDays: usually(whole(365), 0),
     meaning: oneOf(CLOCK_MEANINGS),
+    /** Of a call to 811: the dig area has to be marked in white before it, by the same citation. */
+    whiteLineFirst: late(yesNo),
     citation: words,
     asOf: day,
   },

@@ -71,6 +71,11 @@ export const PERMIT = row({
     number: words,
     /** As printed on the permit, if it prints one; it outranks the computed day. */
     expiresOn: maybe(day),
+    /** The day on which its card was posted on site; null: not posted, as far as anybody said. */
+    postedOn: late(maybe(day)),
+    postedBy: late(words),
+    /** Where on site the card hangs. */
+    postedPlace: late(words),
     note: words,
   },
 });
@@ -91,6 +96,10 @@ export const REQUIREMENT_MARK = row({
   },
 });
 
+/** With what the dig area is marked in white before the call. */
+export const WHITE_LINE_WAYS = ["paint", "flags", "paint-and-flags", "stakes"] as const;
+export type WhiteLineWay = (typeof WHITE_LINE_WAYS)[number];
+
 export type LocateTicket = RowOf<typeof LOCATE_TICKET>;
 
 export const LOCATE_TICKET = row({
@@ -104,6 +113,12 @@ export const LOCATE_TICKET = row({
     workBeginsOn: maybe(day),
     /** Time at which the work begins, as `07:00`; empty where none is noted. */
     workBeginsAt: late(timeOfDay),
+    /** The day on which the dig area was marked in white; null: not noted. */
+    whiteLinedOn: late(maybe(day)),
+    whiteLinedBy: late(words),
+    whiteLinedHow: late(maybe(oneOf(WHITE_LINE_WAYS))),
+    /** A picture of the marks; null: none on file. */
+    whiteLinePhotoId: late(maybe(ref("uploads"))),
     note: words,
   },
 });

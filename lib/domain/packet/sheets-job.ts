@@ -1,10 +1,11 @@
 import { feesOf, feeWords } from "../application/fees.ts";
 import { contractorStanding, type StandingPaper } from "../clocks/contractor-standing.ts";
 import { endOfWork } from "../clocks/work-end.ts";
+import { usualRow } from "../facts/field.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Property } from "../facts/party.ts";
 import { ROLE_WORDS } from "../facts/party.ts";
-import type { Permit } from "../facts/permit.ts";
+import { PERMIT, type Permit } from "../facts/permit.ts";
 import type { ScopeItem } from "../facts/scope.ts";
 import type { Report } from "../findings/report.ts";
 import { formatFeet } from "../length/station.ts";
@@ -181,7 +182,7 @@ function feeBlocks({ file, report }: PacketInput): LetterBlock[] {
 }
 
 /** The line’s own permit before it is on file. */
-const UNNUMBERED: Permit = { id: "", kind: "side-sewer", number: "", expiresOn: null, note: "" };
+const UNNUMBERED: Permit = { ...usualRow(PERMIT), id: "" };
 
 /**
  * Every piece of work, what is done, where, and what the work is valued at. How the amounts come about

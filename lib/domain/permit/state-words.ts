@@ -13,7 +13,7 @@ export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
   corrections: "corrections required",
   "approved-fees-due": "approved, fees due",
   issued: "issued",
-  working: "card posted, work in progress",
+  working: "work in progress",
   "inspection-requested": "inspection requested",
   "inspection-failed": "inspection failed",
   "passed-may-backfill": "passed, OK to backfill",

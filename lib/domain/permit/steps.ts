@@ -298,7 +298,7 @@ const STATE_WORDS: Record<PermitState, string> = {
   appealed: "was denied, and the denial is appealed",
   "approved-fees-due": "is approved, fees due",
   issued: "is issued",
-  working: "is posted, work in progress",
+  working: "has work in progress",
   "inspection-requested": "is waiting for the requested inspection",
   "inspection-failed": "failed its inspection",
   "passed-may-backfill": "passed, OK to backfill",

@@ -206,6 +206,7 @@ function clocks(permitDays: number): readonly Row<ClockRule>[] {
     roll: "forwards",
     mailDays: 0,
     meaning: "due-by",
+    whiteLineFirst: false,
   } as const;
   const before = { ...plain, way: "before", roll: "backwards" } as const;
   const window = { ...plain, roll: "none" } as const;

@@ -109,6 +109,13 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
       aForm({ state: "issued", on: DAY, note: "" }),
     ],
   },
+  postCardAction: {
+    args: () => [
+      { lineId: "ropewalk-0001", permitId: "rw-permit" },
+      IDLE,
+      aForm({ postedOn: DAY, postedBy: "Sami", postedPlace: "Gate" }),
+    ],
+  },
   printFeesAction: { args: () => [LINE, ["no-such-permit"]], writes: true },
   printCorrectionsAction: {
     args: (db) => [

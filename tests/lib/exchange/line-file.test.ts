@@ -71,7 +71,12 @@ async function aFullLine() {
     addRows(act, { lineId, table }, rows);
   const [extra] = fileOf(act, lineId).tieIns.slice(-1);
   add("tests", [aTest("t", extra?.id ?? "", { propertyId: "14", seenAt: 5_005 })]);
-  add("locateTickets", [aLocateTicket("l", { calledAt: "16:05", workBeginsAt: "07:00" })]);
+  add("locateTickets", [
+    aLocateTicket("l", {
+      ...{ calledAt: "16:05", workBeginsAt: "07:00", whiteLinedOn: "2026-11-20" },
+      ...{ whiteLinedBy: "Marek Łódź", whiteLinedHow: "flags" },
+    }),
+  ]);
   add("events", [anEvent("e", { event: "drains-paused", at: "09:30" })]);
   add("agreements", [anAgreement("g", { shares: [{ propertyId: "12", parts: 33.5 }] })]);
   add("scope", [aScopeItem("s", { quantity: 1_255, markup: 1_050 })]);
@@ -141,6 +146,37 @@ test("readLineFile() takes a file that knows no hours, and refuses one that is n
   const late = { ...ticket, calledAt: "4 pm" };
   expect(problemsIn({ ...MINIMAL, locateTickets: [late] })).toEqual([
     { path: "locateTickets.0.calledAt", reason: "Enter a time, as 09:40, or leave it blank" },
+  ]);
+});
+
+test("readLineFile() takes a file that knows of no white-lining and no posted card", () => {
+  const older = {
+    ...MINIMAL,
+    line: { ...MINIMAL.line, authorityId: "a" },
+    authority: {
+      ...{ id: "a", name: "Alder" },
+      clockRules: [
+        {
+          ...{ id: "c", title: "Dig window", event: "locate-called", count: 2 },
+          ...{ unit: "business-days", meaning: "not-before", asOf: "2026-10-01" },
+        },
+      ],
+    },
+    locateTickets: [{ id: "t", calledOn: "2026-11-03" }],
+    permits: [{ id: "p" }],
+  };
+  const { file } = must(readLineFile(JSON.stringify(older)));
+  const none = { whiteLinedOn: null, whiteLinedBy: "", whiteLinedHow: null };
+  expect(file.locateTickets).toMatchObject([{ ...none, whiteLinePhotoId: null }]);
+  expect(file.permits).toMatchObject([{ postedOn: null, postedBy: "", postedPlace: "" }]);
+  expect(file.authority?.clockRules).toMatchObject([{ whiteLineFirst: false }]);
+  const chalk = [{ id: "t", calledOn: "2026-11-03", whiteLinedHow: "chalk" }];
+  expect(problemsIn({ ...MINIMAL, locateTickets: chalk })).toMatchObject([
+    { path: "locateTickets.0.whiteLinedHow" },
+  ]);
+  const gone = [{ id: "t", calledOn: "2026-11-03", whiteLinePhotoId: "gone" }];
+  expect(problemsIn({ ...MINIMAL, locateTickets: gone })).toMatchObject([
+    { path: "locateTickets.0.whiteLinePhotoId" },
   ]);
 });
 

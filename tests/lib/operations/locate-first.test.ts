@@ -79,7 +79,7 @@ test("nobody digs before the window of the newest ticket opens, nor after its ma
   const called = (calledOn: string, number = "26-1") => aLocateTicket(number, { calledOn, number });
   expect(desk([called("2026-11-24")]).begin()).toMatchObject(
     refused(
-      /^Locate ticket 26-1 was called in on November 24, 2026, and its window opens .*: nobody digs before$/,
+      /^Locate ticket 26-1 was called in on November 24, 2026, and its window opens .*: no one digs before$/,
     ),
   );
   expect(desk([called("2026-10-26")]).begin()).toMatchObject(

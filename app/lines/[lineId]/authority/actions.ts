@@ -7,6 +7,7 @@ import { PERMIT_KINDS, PERMIT_STATES, REQUIREMENT_STATES } from "#lib/domain/fac
 import { addPermit } from "#lib/operations/add-permit.ts";
 import { correctPermit } from "#lib/operations/correct-permit.ts";
 import { markRequirement } from "#lib/operations/mark-requirement.ts";
+import { postCard } from "#lib/operations/post-card.ts";
 import { recordBuilt } from "#lib/operations/record-built.ts";
 import { stepPermit } from "#lib/operations/step-permit.ts";
 
@@ -50,6 +51,16 @@ export const recordBuiltAction = formAction(onLineAt({ itemId: id.nullable() }),
   says: "Recorded.",
 });
 
+const CARD = { postedOn: textOrNull, postedBy: text, postedPlace: text };
+
+/** Since when a permit's card hangs on site, and where. */
+export const postCardAction = formAction(onLineAt({ permitId: id }), {
+  may: "work-the-file",
+  typed: z.object(CARD),
+  does: postCard,
+  says: "Saved.",
+});
+
 /** Records where a permit has got to. */
 export const stepPermitAction = formAction(onLineAt({ permitId: id }), {
   may: "work-the-file",
@@ -57,8 +68,10 @@ export const stepPermitAction = formAction(onLineAt({ permitId: id }), {
     state: oneIn(PERMIT_STATES, "Select the next step."),
     on: text,
     note: text,
+    ...CARD,
   }),
-  does: stepPermit,
+  does: (act, { postedOn, postedBy, postedPlace, ...step }) =>
+    stepPermit(act, { ...step, card: { postedOn, postedBy, postedPlace } }),
   says: "Recorded.",
 });
 

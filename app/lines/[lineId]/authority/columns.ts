@@ -1,5 +1,6 @@
 import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
+import { WHITE_LINE_WORDS } from "#lib/domain/clocks/white-line.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import {
   INSPECTION_WORDS,
@@ -9,7 +10,12 @@ import {
   UTILITY_KIND_WORDS,
 } from "../terms.ts";
 
-export const LOCATE_COLUMNS: readonly GridColumn[] = [
+/** The call, and the white-lining before it with its photo. */
+export function locateColumns({ uploads }: Pick<LineFile, "uploads">): GridColumn[] {
+  return [...CALL_COLUMNS, ...WHITE_LINE_COLUMNS, ...photoColumn(uploads), ...TICKET_NOTE];
+}
+
+const CALL_COLUMNS: readonly GridColumn[] = [
   {
     key: "number",
     title: "Ticket",
@@ -29,8 +35,45 @@ export const LOCATE_COLUMNS: readonly GridColumn[] = [
     hint: "As told to the one-call center",
   },
   { key: "workBeginsAt", title: "Start time", kind: "time", width: 9, hint: "For rules in hours" },
-  { key: "note", title: "Note", kind: "text", width: 30, example: "Gas and water responded" },
 ];
+
+const WHITE_LINE_COLUMNS: readonly GridColumn[] = [
+  {
+    key: "whiteLinedOn",
+    title: "White-lined",
+    kind: "day",
+    width: 13,
+    hint: "The day the dig area was marked in white, before the call",
+  },
+  { key: "whiteLinedBy", title: "White-lined by", kind: "text", width: 14, example: "Sami Orlov" },
+  {
+    key: "whiteLinedHow",
+    title: "Marked with",
+    kind: "choice",
+    width: 14,
+    choices: [{ value: "", label: "–" }, ...optionsOf(WHITE_LINE_WORDS)],
+  },
+];
+
+const TICKET_NOTE: readonly GridColumn[] = [
+  { key: "note", title: "Note", kind: "text", width: 24, example: "Gas and water responded" },
+];
+
+function photoColumn(uploads: LineFile["uploads"]): GridColumn[] {
+  const pictures = uploads.filter(({ type }) => type !== "application/pdf");
+  if (pictures.length === 0) return [];
+  const choices = distinct(pictures.map(({ id, name }) => ({ value: id, label: name })));
+  return [
+    {
+      key: "whiteLinePhotoId",
+      title: "Photo",
+      kind: "choice",
+      width: 16,
+      choices: [{ value: "", label: "–" }, ...choices],
+      hint: "Of the white marks; a picture that is on file",
+    },
+  ];
+}
 
 /** What each utility on a ticket answered; only “marked” and “clear” let anyone dig. */
 export function utilityColumns({ locateTickets }: Pick<LineFile, "locateTickets">): GridColumn[] {

@@ -1,7 +1,9 @@
 import { newestTicket } from "#lib/domain/calendar/happenings.ts";
+import { whiteLineBar } from "#lib/domain/clocks/white-line.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { capital } from "#lib/domain/say/capital.ts";
 import { LineGrid } from "../line-grid.tsx";
-import { inspectionColumns, LOCATE_COLUMNS, utilityColumns } from "./columns.ts";
+import { inspectionColumns, locateColumns, utilityColumns } from "./columns.ts";
 
 interface GridProps {
   readonly lineId: string;
@@ -9,17 +11,26 @@ interface GridProps {
 }
 
 export function LocateGrid({ lineId, file }: GridProps) {
+  const unlined = whiteLineBar(file);
   return (
-    <LineGrid
-      lineId={lineId}
-      table="locateTickets"
-      rows={file.locateTickets.map((ticket) => ({ ...ticket }))}
-      columns={LOCATE_COLUMNS}
-      blank={{ calledOn: null }}
-      addWord="ticket"
-      label="Locate tickets"
-      emptyWords="No ticket yet. White-line the dig area, then call 811."
-    />
+    <>
+      <LineGrid
+        lineId={lineId}
+        table="locateTickets"
+        rows={file.locateTickets.map((ticket) => ({ ...ticket }))}
+        columns={locateColumns(file)}
+        blank={{ calledOn: null }}
+        addWord="ticket"
+        label="Locate tickets"
+        emptyWords="No ticket yet. White-line the dig area, then call 811."
+      />
+      {unlined === null ? null : (
+        <p className="strong">
+          {capital(unlined.because)}.
+          {unlined.citation === "" ? null : <span className="muted"> ({unlined.citation})</span>}
+        </p>
+      )}
+    </>
   );
 }
 

@@ -15,6 +15,7 @@ import { counted } from "../names.ts";
 import { optionsOf, PERMIT_KIND_WORDS } from "../terms.ts";
 import { addPermitAction, correctPermitAction, stepPermitAction } from "./actions.ts";
 import styles from "./authority.module.css";
+import { Card, CardFields } from "./permit-card.tsx";
 
 /** Every permit with the steps that it took and those it can take now. */
 export function Permits({
@@ -81,6 +82,7 @@ function PermitArticle({
       {work ? (
         <PaperForm key={`${permit.number} ${permit.expiresOn}`} lineId={lineId} permit={permit} />
       ) : null}
+      <Card lineId={lineId} file={file} permit={permit} today={today} work={work} />
       {permit.note === "" ? null : <p className="muted">{permit.note}</p>}
       {waits === null ? null : <p className="strong">{waits}.</p>}
       {steps.length > SHOWN ? (
@@ -195,23 +197,31 @@ function NextStep({ usual, ...step }: NextProps & { readonly usual: readonly Per
     <div className="stack-tight screen-only">
       {usual.length === 0 ? null : (
         <ActionForm
-          className="cluster"
+          className="stack-tight"
           action={stepPermitAction.bind(null, { lineId, permitId: permit.id })}
           label={`Record today for the permit ${permit.number}`.trim()}
         >
           <input type="hidden" name="on" value={today} />
-          <span className="muted">Record today:</span>
-          {usual.map((state, at) => (
-            <SubmitButton
-              key={state}
-              name="state"
-              value={state}
-              pendingWord="Saving…"
-              quiet={at > 0}
-            >
-              {capital(PERMIT_STATE_WORDS[state])}
-            </SubmitButton>
-          ))}
+          {usual.includes("working") && permit.postedOn === null ? (
+            <details>
+              <summary>Card posted for it: date, by whom, where</summary>
+              <CardFields />
+            </details>
+          ) : null}
+          <div className="cluster">
+            <span className="muted">Record today:</span>
+            {usual.map((state, at) => (
+              <SubmitButton
+                key={state}
+                name="state"
+                value={state}
+                pendingWord="Saving…"
+                quiet={at > 0}
+              >
+                {capital(PERMIT_STATE_WORDS[state])}
+              </SubmitButton>
+            ))}
+          </div>
         </ActionForm>
       )}
       <details open={usual.length === 0}>

@@ -1,4 +1,6 @@
-import { planStart } from "#lib/domain/clocks/start-plan.ts";
+import { newestTicket } from "#lib/domain/calendar/happenings.ts";
+import { type PlannedStep, planStart } from "#lib/domain/clocks/start-plan.ts";
+import { whiteLined } from "#lib/domain/clocks/white-line.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import type { Day } from "#lib/domain/time/day.ts";
@@ -56,30 +58,50 @@ export function StartPlan({
               </tr>
             ) : null}
             {steps.map((step) => (
-              <tr key={step.title}>
-                <th scope="row" className="nowrap">
-                  {step.by === null ? "no date" : formatDay(step.by, today)}
-                  {step.late ? (
-                    <>
-                      {" "}
-                      <span className="tag">too late</span>
-                    </>
-                  ) : null}
-                </th>
-                <td>
-                  {capital(
-                    step.event === "work-begins" ? step.title : CLOCK_EVENT_WORDS[step.event],
-                  )}
-                </td>
-                <td>
-                  {step.sentence}
-                  {step.citation === "" ? null : <span className="muted"> ({step.citation})</span>}
-                </td>
-              </tr>
+              <PlanRow key={step.title} step={step} file={file} today={today} />
             ))}
           </tbody>
         </table>
       )}
     </div>
   );
+}
+
+function PlanRow({
+  step,
+  file,
+  today,
+}: {
+  readonly step: PlannedStep;
+  readonly file: LineFile;
+  readonly today: Day;
+}) {
+  const { event, title } = step;
+  return (
+    <tr>
+      <th scope="row" className="nowrap">
+        {step.by === null ? "no date" : formatDay(step.by, today)}
+        {step.late ? (
+          <>
+            {" "}
+            <span className="tag">too late</span>
+          </>
+        ) : null}
+      </th>
+      <td>
+        {capital(event === null || event === "work-begins" ? title : CLOCK_EVENT_WORDS[event])}
+      </td>
+      <td>
+        {step.sentence}
+        {event === null ? onFile(file, today) : ""}
+        {step.citation === "" ? null : <span className="muted"> ({step.citation})</span>}
+      </td>
+    </tr>
+  );
+}
+
+/** What is known of the white-lining for the ticket in force; nothing before a ticket is called in. */
+function onFile(file: LineFile, today: Day): string {
+  const ticket = newestTicket(file);
+  return ticket === null ? "" : ` ${whiteLined(ticket, today) ?? "Not on file"}.`;
 }

@@ -329,6 +329,12 @@ export const CLOCK_COLUMNS: readonly GridColumn[] = [
     kind: "whole",
     hint: "Calendar days added when the notice went by mail",
   },
+  {
+    key: "whiteLineFirst",
+    title: "White-line first",
+    kind: "yesno",
+    hint: "For a call to 811: the dig area is marked in white before it",
+  },
   ...SOURCE,
 ];
 

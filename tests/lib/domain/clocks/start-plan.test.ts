@@ -16,6 +16,7 @@ const LOCATE: ClockRule = {
   roll: "none",
   mailDays: 0,
   meaning: "not-before",
+  whiteLineFirst: false,
   citation: "RCW 19.122.030",
   asOf: "2025-08-11",
 };

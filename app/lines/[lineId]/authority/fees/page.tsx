@@ -4,8 +4,9 @@ import { Empty } from "#app/_components/empty.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { feeSentences, feesOf } from "#lib/domain/application/fees.ts";
+import { usualRow } from "#lib/domain/facts/field.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import type { Permit } from "#lib/domain/facts/permit.ts";
+import { PERMIT, type Permit } from "#lib/domain/facts/permit.ts";
 import { isNeverIssued, permitName, permitStateOf } from "#lib/domain/permit/steps.ts";
 import { lineFileOf } from "../../file.ts";
 import { LineGrid } from "../../line-grid.tsx";
@@ -17,7 +18,7 @@ import { FeeTable } from "./fee-table.tsx";
 export const metadata: Metadata = { title: "Fees" };
 
 /** Before a permit is on file, what the line’s own would cost. */
-const EXPECTED: Permit = { id: "", kind: "side-sewer", number: "", expiresOn: null, note: "" };
+const EXPECTED: Permit = { ...usualRow(PERMIT), id: "" };
 
 /** What each permit costs by the authority’s schedule, what was billed, paid and returned. */
 export default async function FeesPage({

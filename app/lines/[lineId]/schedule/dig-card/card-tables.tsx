@@ -1,10 +1,13 @@
 import { Fold } from "#app/_components/fold.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
+import { whiteLineBar, whiteLined } from "#lib/domain/clocks/white-line.ts";
 import type { LiveBranch } from "#lib/domain/crew/live-branches.ts";
+import type { Permit } from "#lib/domain/facts/permit.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
+import { cardWords, isCardMissing } from "#lib/domain/permit/card.ts";
 import { permitStanding } from "#lib/domain/permit/steps.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay, formatNearDay } from "#lib/domain/time/format-day.ts";
@@ -14,12 +17,17 @@ import { UTILITY_ANSWER_WORDS, UTILITY_KIND_WORDS } from "../../terms.ts";
 import type { CardPart } from "./card-parts.tsx";
 import styles from "./dig-card.module.css";
 
-export function Utilities({ card, today }: CardPart) {
+export function Utilities({ file, card, today }: CardPart) {
   const { ticket, responses, ticketClocks } = card;
   return (
     <section aria-label="Locate ticket">
       <h2>Locate ticket{ticket === null || ticket.number === "" ? "" : ` ${ticket.number}`}</h2>
       {ticket === null ? <p className={styles["loud"]}>None on file: call 811 first.</p> : null}
+      {ticket === null ? null : (
+        <p className={whiteLineBar(file) === null ? undefined : styles["loud"]}>
+          {whiteLined(ticket, today) ?? "White-lining not on file"}.
+        </p>
+      )}
       {ticketClocks.length === 0 ? null : (
         <p>
           {ticketClocks.map((clock) => `${clock.title}: ${whenWords(clock, today)}`).join("; ")}.
@@ -139,10 +147,26 @@ export function Permits({ file, card: { permits }, today }: CardPart) {
           <li key={permit.id}>
             <span aria-hidden="true">☐</span> {capital(permitStanding(file, permit))}
             {expiresOn === null ? "" : `, expires ${formatDay(expiresOn, today)}`}
+            <CardLine file={file} permit={permit} today={today} />
           </li>
         ))}
       </ul>
     </section>
+  );
+}
+
+function CardLine({
+  file,
+  permit,
+  today,
+}: Pick<CardPart, "file" | "today"> & { readonly permit: Permit }) {
+  const words = cardWords(file, permit, today);
+  if (words === null) return null;
+  return (
+    <>
+      {". "}
+      <span className={isCardMissing(file, permit) ? styles["loud"] : undefined}>{words}</span>
+    </>
   );
 }
 
