@@ -75,7 +75,7 @@ test("no work that digs begins before 811 was ever called, whichever step says t
   );
 });
 
-test("nobody digs before the window of the newest ticket opens, nor after its marks have expired", () => {
+test("no one digs before the window of the newest ticket opens, nor after its marks have expired", () => {
   const called = (calledOn: string, number = "26-1") => aLocateTicket(number, { calledOn, number });
   expect(desk([called("2026-11-24")]).begin()).toMatchObject(
     refused(
