@@ -30,9 +30,13 @@ export function Statuses({
     <Section
       title="Status of each tie-in"
       id="standings"
-      actions={<LanguageSwitch language={language} />}
+      actions={
+        <>
+          <TakeOut lineId={lineId} table="connections" what="Schedule of connections" />
+          <LanguageSwitch language={language} />
+        </>
+      }
     >
-      <TakeOut lineId={lineId} table="connections" what="Schedule of connections" />
       <Scroll>
         <table className={`plain ${stacked["stacked"]} ${styles["statuses"]}`}>
           <Heads of={["Tie-in", "Location", "Owner", "Status", "Summary"]} />
