@@ -1,5 +1,6 @@
-// The page server: Next behind a server of our own, which sees the socket and the office's address.
+// A page server: Next behind a server of our own, which sees the socket and the office's address.
 // Plain JavaScript on Node, like the commands that start it. Usage: pages.mjs PORT HOST
+import cluster from "node:cluster";
 import { randomBytes } from "node:crypto";
 import http from "node:http";
 import next from "next";
@@ -60,7 +61,8 @@ function tellOwnHost(headers) {
 
 let stopping = false;
 for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, stop);
-// Started by another program, it ends with that one.
+// Started by another program, it ends with that one; one of several would end at once otherwise.
+if (cluster.isWorker) cluster.worker.exitedAfterDisconnect = true;
 process.once("disconnect", stop);
 process.channel?.unref();
 

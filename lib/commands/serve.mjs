@@ -1,10 +1,8 @@
-// Serves an office: the page server and the worker, each started again when it dies.
+// Serves an office: the page servers and the worker, each started again when it dies.
 import { spawn } from "node:child_process";
-import { host, noteServing, ROOT, say, stop } from "./house.mjs";
+import { noteServing, ROOT, say, stop } from "./house.mjs";
 import { keep } from "./keep.mjs";
-
-/** So many deaths one soon after the other, and the page server is given up. */
-const MOST_DEATHS = 6;
+import { keepPages } from "./page-servers.mjs";
 
 /** How long what is being done may take to end when told to stop. */
 const ENDING_MS = 90_000;
@@ -24,11 +22,15 @@ export function serve({ port, dataFolder, ready }) {
   };
   const forget = noteServing(dataFolder, port);
   process.once("exit", forget);
-  let firstReady = ready;
-  const pages = keep({ name: "The web server", start: startPages, most: MOST_DEATHS });
+  const pages = keepPages({ port, env, ready });
   const worker = keep({
     name: "The worker, which makes PDFs and sends mail,",
-    start: () => start(["--import", "tsx", "lib/commands/worker.ts"], "inherit"),
+    start: () =>
+      spawn(process.execPath, ["--import", "tsx", "lib/commands/worker.ts"], {
+        cwd: ROOT,
+        env,
+        stdio: ["ignore", "inherit", "inherit", "ipc"],
+      }),
   });
   pages.over.then(async (stopped) => {
     if (stopped) return;
@@ -39,23 +41,6 @@ export function serve({ port, dataFolder, ready }) {
     );
   });
   for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, endByPerson);
-
-  function start(args, stdout) {
-    return spawn(process.execPath, args, {
-      cwd: ROOT,
-      env,
-      stdio: ["ignore", stdout, "inherit", "ipc"],
-    });
-  }
-
-  function startPages() {
-    const child = start(["lib/commands/pages.mjs", String(port), host()], "ignore");
-    child.once("message", () => {
-      firstReady();
-      firstReady = () => say("The web server is running again.");
-    });
-    return child;
-  }
 
   let asked = 0;
 

@@ -5,6 +5,7 @@ import path from "node:path";
 import { fileTypeFromBuffer } from "file-type";
 import type { VideoType } from "#lib/domain/facts/video.ts";
 import { err, ok, type Result } from "#lib/result.ts";
+import { hold } from "./hold.ts";
 import {
   BrokenOff,
   HEAD,
@@ -72,7 +73,6 @@ export interface Progress {
 const HALF_SENT_DAYS = 7;
 /** Left for the database and the papers, in bytes. */
 const SPARE = 200_000_000;
-const sending = new Set<string>();
 
 /**
  * Takes one piece of a recording. A piece that does not begin where the last one ended is left
@@ -88,14 +88,11 @@ export async function storePiece(
   if (piece.total > piece.limit) return tooLarge(piece.limit);
   const folder = path.join(dataFolder, "files", "incoming");
   const part = path.join(folder, `video-${sha256Of(piece.key)}`);
-  if (sending.has(part))
-    return err({
-      reason: "incomplete",
-      detail: "This video is already being uploaded; wait a moment",
-    });
-  sending.add(part);
+  let letGo: (() => Promise<void>) | null = null;
   try {
     await incomingFolder(dataFolder);
+    letGo = await hold(`${part}-sending`);
+    if (letGo === null) return stillSending();
     await dropForgotten(folder);
     const full = await fullWords(folder, piece);
     if (full !== null) return err({ reason: "too-large", detail: full });
@@ -105,8 +102,13 @@ export async function storePiece(
     if (detail === null) throw error;
     return err({ reason: "incomplete", detail });
   } finally {
-    sending.delete(part);
+    await letGo?.();
   }
+}
+
+function stillSending(): Result<Progress, StoreRefusal> {
+  const detail = "This video is already being uploaded; wait a moment";
+  return err({ reason: "incomplete", detail });
 }
 
 async function takePiece(

@@ -10,7 +10,7 @@ const WRITES = 10;
 /** What it has grown to when every page was looked at often enough is the level that it should keep. */
 const WARM = 0.25;
 
-/** The page server's memory under light load for so many minutes: its level after a quarter, then and at the end. */
+/** The page servers' memory under light load for so many minutes: its level after a quarter, then and at the end. */
 export async function printMemory(served: Served, minutes: number): Promise<void> {
   const entering = enteringMoney();
   const lines = await linesThere(served);
@@ -26,7 +26,7 @@ export async function printMemory(served: Served, minutes: number): Promise<void
         ? await pays(served, { reference: `memory-${turn}`, entering })
         : await reads(served, turn % 7 === 0 ? "/" : `/lines/${line}${page}`);
     if (!ok) failed += 1;
-    samples.push({ share: share(), megabytes: residentOf(served.pid) });
+    samples.push({ share: share(), megabytes: residentOf(served.pids) });
     await new Promise((resolve) => setTimeout(resolve, EVERY_MS));
   }
   const between = (from: number, to: number) =>
@@ -35,7 +35,7 @@ export async function printMemory(served: Served, minutes: number): Promise<void
     );
   const parts = [0, 0.25, 0.5, 0.75].map((from) => between(from, from + 0.25).toFixed(0));
   console.log(
-    `Memory of the page server, ${minutes} min of light load (${samples.length} acts, ${failed} failed): ${samples[0]?.megabytes.toFixed(0)} MB at first, then by quarters ${parts.join(", ")} MB, ${samples.at(-1)?.megabytes.toFixed(0)} MB at last`,
+    `Memory of the page servers, ${minutes} min of light load (${samples.length} acts, ${failed} failed): ${samples[0]?.megabytes.toFixed(0)} MB at first, then by quarters ${parts.join(", ")} MB, ${samples.at(-1)?.megabytes.toFixed(0)} MB at last`,
   );
   const level = between(WARM, 0.5);
   goal("memory at the end of light load", between(0.75, 1), {
@@ -48,7 +48,9 @@ function middle(numbers: readonly number[]): number {
   return numbers.toSorted((one, other) => one - other)[Math.floor(numbers.length / 2)] ?? 0;
 }
 
-/** Megabytes of a process that are in memory. */
-function residentOf(pid: number): number {
-  return Number(spawnSync("ps", ["-o", "rss=", "-p", String(pid)]).stdout) / 1024;
+/** Megabytes of processes that are in memory, together. */
+function residentOf(pids: readonly number[]): number {
+  const { stdout } = spawnSync("ps", ["-o", "rss=", "-p", pids.join(",")]);
+  const each = stdout.toString().trim().split("\n").map(Number);
+  return each.reduce((sum, one) => sum + one, 0) / 1024;
 }

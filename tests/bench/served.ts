@@ -18,8 +18,8 @@ export interface Served {
   readonly cookie: string;
   /** The small line's first account, as the form for money names it. */
   readonly account: string;
-  /** The page server’s process. */
-  readonly pid: number;
+  /** The page servers’ processes. */
+  readonly pids: readonly number[];
   readonly stop: () => void;
 }
 
@@ -37,24 +37,36 @@ export async function serveLongLine(): Promise<Served> {
   spawnSync(process.execPath, ["--import", "tsx", "seed/index.ts"], { env, stdio: "ignore" });
   const account = fill(path.join(folder, "wyebook.db"));
   const port = await freePort();
-  const pages = spawn(process.execPath, ["lib/commands/pages.mjs", String(port), "127.0.0.1"], {
-    env: { ...env, NODE_ENV: "production", PORT: String(port) },
-    stdio: ["ignore", "ignore", "inherit", "ipc"],
+  // As an office is served: several page servers behind one port, and the worker.
+  const office = spawn(process.execPath, ["lib/commands/start.mjs"], {
+    env: { ...env, PORT: String(port) },
+    stdio: ["ignore", "pipe", "inherit"],
   });
-  await ready(pages);
+  await ready(office);
   const stop = () => {
-    pages.once("exit", () => fs.rmSync(root, { recursive: true, force: true }));
-    pages.kill("SIGTERM");
+    office.once("exit", () => fs.rmSync(root, { recursive: true, force: true }));
+    office.kill("SIGTERM");
   };
-  const { pid = 0 } = pages;
-  return { base: `http://localhost:${port}`, cookie: `wyebook=${TOKEN}`, account, pid, stop };
+  const pids = pageServersOf(office.pid ?? 0);
+  return { base: `http://localhost:${port}`, cookie: `wyebook=${TOKEN}`, account, pids, stop };
 }
 
-function ready(pages: ChildProcess): Promise<void> {
+function ready(office: ChildProcess): Promise<void> {
   return new Promise((done, fail) => {
-    pages.once("message", () => done());
-    pages.once("exit", () => fail(new Error("the pages could not be served")));
+    office.stdout?.on("data", (said: Buffer) => {
+      if (said.includes("Wyebook is at")) done();
+    });
+    office.once("exit", () => fail(new Error("the pages could not be served")));
   });
+}
+
+/** The page servers among the processes that an office's command started. */
+function pageServersOf(parent: number): number[] {
+  const { stdout } = spawnSync("ps", ["-o", "pid=,args=", "--ppid", String(parent)]);
+  const lines = stdout.toString().split("\n");
+  return lines
+    .filter((line) => line.includes("pages.mjs"))
+    .map((line) => Number.parseInt(line, 10));
 }
 
 /** Adds the long line and a session; gives the small line's first account. */

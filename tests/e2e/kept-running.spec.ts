@@ -32,9 +32,14 @@ test.afterEach(async () => {
 });
 
 /** The command as a person types it. */
-function start(): Running {
+function start(pageServers = "2"): Running {
   const command = spawn(process.execPath, ["lib/commands/start.mjs"], {
-    env: { ...process.env, PORT: String(PORT), WYEBOOK_DATA: dataFolder },
+    env: {
+      ...process.env,
+      PORT: String(PORT),
+      WYEBOOK_DATA: dataFolder,
+      WYEBOOK_PAGE_SERVERS: pageServers,
+    },
     stdio: ["ignore", "pipe", "pipe"],
   });
   let said = "";
@@ -53,8 +58,8 @@ async function untilSaid(running: Running, words: string | RegExp): Promise<void
 }
 
 /** The processes that a process started, by the first word of what they run that tells them apart. */
-function childrenOf({ command }: Running): Record<"pages" | "worker", number> {
-  const found = { pages: 0, worker: 0 };
+function childrenOf({ command }: Running): { readonly pages: number[]; readonly worker: number } {
+  const found = { pages: [] as number[], worker: 0 };
   for (const name of fs.readdirSync("/proc").filter((each) => /^\d+$/.test(each))) {
     const text = (file: string) => {
       try {
@@ -64,7 +69,7 @@ function childrenOf({ command }: Running): Record<"pages" | "worker", number> {
       }
     };
     if (Number(/^PPid:\s*(\d+)/m.exec(text("status"))?.[1]) !== command.pid) continue;
-    if (text("cmdline").includes("pages.mjs")) found.pages = Number(name);
+    if (text("cmdline").includes("pages.mjs")) found.pages.push(Number(name));
     if (text("cmdline").includes("worker.ts")) found.worker = Number(name);
   }
   return found;
@@ -92,12 +97,25 @@ function setUp(): void {
   db.$client.close();
 }
 
+test("of two page servers one goes on answering while the other is dead", async () => {
+  setUp();
+  const running = start();
+  await untilSaid(running, `Wyebook is at http://localhost:${PORT}`);
+  expect(childrenOf(running).pages).toHaveLength(2);
+  for (const killed of [1, 2]) {
+    process.kill(childrenOf(running).pages[0] ?? 0, "SIGKILL");
+    expect(await textOf(SIGN_IN)).toContain("Sign in");
+    await expect.poll(() => running.said().split("running again").length - 1).toBe(killed);
+  }
+});
+
 test("a page server that is killed comes back, and so does the worker; both end with their command", async () => {
   setUp();
-  const first = start();
+  const first = start("1");
   await untilSaid(first, `Wyebook is at http://localhost:${PORT}`);
   const { pages, worker } = childrenOf(first);
-  process.kill(pages, "SIGKILL");
+  expect(pages).toHaveLength(1);
+  process.kill(pages[0] ?? 0, "SIGKILL");
   await untilSaid(first, "The web server is running again.");
   expect(await textOf(SIGN_IN)).toContain("Sign in");
   process.kill(worker, "SIGKILL");
@@ -112,7 +130,7 @@ test("a page server that is killed comes back, and so does the worker; both end 
   first.command.kill("SIGKILL");
   await first.ended;
   await expect
-    .poll(() => isAlive(left.pages) || isAlive(left.worker), { timeout: 30_000 })
+    .poll(() => [...left.pages, left.worker].some(isAlive), { timeout: 30_000 })
     .toBe(false);
   const third = start();
   await untilSaid(third, `Wyebook is at http://localhost:${PORT}`);
