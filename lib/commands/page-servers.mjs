@@ -44,7 +44,10 @@ export function keepPages({ port, env, ready, count = pageServers() }) {
   const servers = Array.from({ length: count }, () => {
     let isBack = false;
     const start = () => {
-      const child = cluster.fork(env).process;
+      const server = cluster.fork(env);
+      // What can't be said to one that just died is no error of ours: its end is seen below.
+      server.on("error", () => {});
+      const child = server.process;
       child.once("message", () => {
         if (isBack) say("The web server is running again.");
         else if (++answering === count) ready();
