@@ -105,7 +105,8 @@ test("of two page servers one goes on answering while the other is dead", async 
   for (const killed of [1, 2]) {
     process.kill(childrenOf(running).pages[0] ?? 0, "SIGKILL");
     expect(await textOf(SIGN_IN)).toContain("Sign in");
-    await expect.poll(() => running.said().split("running again").length - 1).toBe(killed);
+    const comebacks = () => running.said().split("running again").length - 1;
+    await expect.poll(comebacks, { timeout: 60_000 }).toBe(killed);
   }
 });
 
