@@ -42,7 +42,11 @@ server.once("error", (error) => {
   console.error(`The pages can't be served on port ${port}: ${error.message}`);
   process.exit(1);
 });
-server.listen(port, hostname, () => process.send?.("ready"));
+server.listen(port, hostname, () => {
+  // One of several asks for the port over this channel: until then it is all that keeps it running.
+  process.channel?.unref();
+  process.send?.("ready");
+});
 
 /** Browsers name the page's origin on every such request; what does not is no page of ours. */
 function changesSomething({ method }) {
@@ -64,7 +68,6 @@ for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, stop);
 // Started by another program, it ends with that one; one of several would end at once otherwise.
 if (cluster.isWorker) cluster.worker.exitedAfterDisconnect = true;
 process.once("disconnect", stop);
-process.channel?.unref();
 
 /**
  * Answers what was asked before, and ends. The database is closed at the end of the process
