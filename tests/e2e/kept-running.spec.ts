@@ -85,7 +85,8 @@ function isAlive(pid: number): boolean {
 }
 
 async function textOf(address: string): Promise<string> {
-  return await (await fetch(address)).text();
+  // A connection of its own: one that was kept may lead to a server that was killed since.
+  return await (await fetch(address, { headers: { connection: "close" } })).text();
 }
 
 /** A database in which an office was set up. */
@@ -103,7 +104,9 @@ test("of two page servers one goes on answering while the other is dead", async 
   await untilSaid(running, `Wyebook is at http://localhost:${PORT}`);
   expect(childrenOf(running).pages).toHaveLength(2);
   for (const killed of [1, 2]) {
-    process.kill(childrenOf(running).pages[0] ?? 0, "SIGKILL");
+    const [pages = 0] = childrenOf(running).pages;
+    process.kill(pages, "SIGKILL");
+    await expect.poll(() => isAlive(pages)).toBe(false);
     expect(await textOf(SIGN_IN)).toContain("Sign in");
     const comebacks = () => running.said().split("running again").length - 1;
     await expect.poll(comebacks, { timeout: 60_000 }).toBe(killed);
