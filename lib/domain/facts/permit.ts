@@ -97,7 +97,7 @@ export const REQUIREMENT_MARK = row({
 });
 
 /** With what the dig area is marked in white before the call. */
-export const WHITE_LINE_WAYS = ["paint", "flags", "paint-and-flags", "stakes"] as const;
+const WHITE_LINE_WAYS = ["paint", "flags", "paint-and-flags", "stakes"] as const;
 export type WhiteLineWay = (typeof WHITE_LINE_WAYS)[number];
 
 export type LocateTicket = RowOf<typeof LOCATE_TICKET>;

@@ -1,9 +1,9 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { cardWords, isCardMissing } from "#lib/domain/application/posted-card.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit } from "#lib/domain/facts/permit.ts";
-import { cardWords, isCardMissing } from "#lib/domain/permit/card.ts";
 import { postCardAction } from "./actions.ts";
 
 /** Since when the permit’s card hangs on site, and where; that it does not, once it should. */

@@ -1,13 +1,13 @@
 import { Fold } from "#app/_components/fold.client.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
+import { cardWords, isCardMissing } from "#lib/domain/application/posted-card.ts";
 import { whiteLineBar, whiteLined } from "#lib/domain/clocks/white-line.ts";
 import type { LiveBranch } from "#lib/domain/crew/live-branches.ts";
 import type { Permit } from "#lib/domain/facts/permit.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
-import { cardWords, isCardMissing } from "#lib/domain/permit/card.ts";
 import { permitStanding } from "#lib/domain/permit/steps.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay, formatNearDay } from "#lib/domain/time/format-day.ts";

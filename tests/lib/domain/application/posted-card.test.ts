@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { cardWords, isCardMissing } from "#lib/domain/application/posted-card.ts";
 import type { PermitState } from "#lib/domain/facts/permit.ts";
-import { cardWords, isCardMissing } from "#lib/domain/permit/card.ts";
 import { aFile, aPermit, aPermitStep, aScopeItem } from "#tests/support/file.ts";
 
 const TODAY = "2026-11-25";

@@ -1,9 +1,9 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Permit, PermitState } from "../facts/permit.ts";
+import { permitStateOf } from "../permit/steps.ts";
 import { type ScopeFile, workInForce } from "../sharing/scope-in-force.ts";
 import type { Day } from "../time/day.ts";
 import { formatDay } from "../time/format-day.ts";
-import { permitStateOf } from "./steps.ts";
 
 type CardFile = ScopeFile & Pick<LineFile, "permitSteps">;
 
