@@ -143,7 +143,7 @@ describe("reading", () => {
     only.getForm().acroForm.dict.set(PDFName.of("XFA"), PDFString.of("<xdp/>"));
     expect(await readForm(await only.save())).toMatchObject({
       ok: false,
-      error: expect.stringContaining("only its own program can show"),
+      error: expect.stringContaining("only its own program can display"),
     });
   });
 
