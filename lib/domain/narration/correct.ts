@@ -197,9 +197,17 @@ function lastLike(
           !struck.has(old.at) &&
           mark.from - old.to <= REACH &&
           mark.sentence - old.sentence <= (old.what === "distance" ? 2 : 1) &&
+          isFresh(old, mark) &&
           sameSort(old, next),
       ) ?? null
   );
+}
+
+/** What was said so long before, in milliseconds, stands: `Fifty-five now.` and, later on, `Seventy, no, seventy point one`. */
+const STANDS = 15_000;
+
+function isFresh(old: Said, mark: Said): boolean {
+  return old.time === null || mark.time === null || mark.time - old.time <= STANDS;
 }
 
 function sameSort(old: Said, next: Said): boolean {

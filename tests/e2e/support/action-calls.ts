@@ -116,7 +116,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
       aForm({ postedOn: DAY, postedBy: "Sami", postedPlace: "Gate" }),
     ],
   },
-  printFeesAction: { args: () => [LINE, ["no-such-permit"]], writes: true },
+  printFeesAction: { args: () => ["ropewalk-0001", ["rw-permit"]], writes: true },
   printCorrectionsAction: {
     args: (db) => [
       "ropewalk-0001",

@@ -165,3 +165,11 @@ test("what was read off with its find stays there, told out of order and without
     "In at the cleanout, zero. Roots at eighteen. Wye on the left at thirty. Oh, and there's a crack at eleven, on top. Offset at forty-two.";
   expect(rows(text)).toContainEqual(["crack", 11]);
 });
+
+test("what is put right is what was just said, not what was read half a minute before", () => {
+  const text = walk(
+    "Fifty-five now.",
+    "Fifty-seven, no, fifty-seven point one. Tap at three o'clock.",
+  );
+  expect(read(text)).toEqual([0, 55, 57.1, 60]);
+});
