@@ -33,6 +33,9 @@ function office(command: string, port: number, folder: string) {
       PORT: String(port),
       WYEBOOK_DATA: folder,
       WYEBOOK_TODAY: "2026-11-25",
+      // One after the other, so that a page opened at once after a press has what was pressed;
+      // kept-running.spec.ts serves an office by two.
+      WYEBOOK_PAGE_SERVERS: "1",
     },
   };
 }
