@@ -28,10 +28,10 @@ export function pageServers({
 
 /**
  * Starts the page servers and keeps them running. This process holds the port, and whichever server
- * is free takes the next connection; each server is a process of its own with its own reports kept in memory, and all of
- * them hold what they keep against the database before they use it. `ready` is called when all
- * of them answer. Returns `stop(signal)` and the promise `over`, which comes when all have ended:
- * true where they were stopped, false where one was given up.
+ * is free takes the next connection; each is a process of its own with its own reports kept in
+ * memory, which it holds against the database before it uses them. `ready` is called when all of
+ * them answer. Returns `stop(signal)` and the promise `over`, which comes when all have ended: true
+ * where they were stopped, false where one was given up.
  */
 export function keepPages({ port, env, ready, count = pageServers() }) {
   // Dealt out by this process, a connection that goes to a server as it dies would hang for good.
