@@ -31,7 +31,8 @@ export async function savePeopleAction(
   const saved = savePeople(act, { lineId, base, rows });
   if (saved.ok) {
     revalidatePath(`/lines/${lineId}`, "layout");
-    return { status: "saved", revision: saved.value.revision, at: act.now };
+    const { revision, otherwise } = saved.value;
+    return { status: "saved", revision, at: act.now, rows: otherwise.map((row) => ({ ...row })) };
   }
   const { reason, cells, by, at } = saved.error;
   if (reason === "changed-meanwhile") {
