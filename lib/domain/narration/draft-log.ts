@@ -56,7 +56,7 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const said = mainSaid(groundOf(talk, sense, axisOf(talk, sense, { run, mainSaid: null })));
   const axis = axisOf(talk, sense, { run, mainSaid: said });
   const ground = groundOf(talk, sense, axis);
-  const whole = merged(withEnds(ground, absorbed(heardIn(ground))));
+  const whole = merged(ground, withEnds(ground, absorbed(heardIn(ground))));
   const rows = withoutEvidence(ground, whole).filter((row) => row.kind !== "main");
   return {
     format: transcript.format,

@@ -98,6 +98,7 @@ const WHOSE = /^(house|home|neighbor|family|unit|property|address|person|owner|b
 
 /** `another crack`, `second wye`; not `that’s another line coming in`, said of what was just named. */
 export function isAnother(talk: Talk, mark: Said): boolean {
+  if (isOnNext(talk, mark)) return true;
   const turn = inClause(talk, mark.clause).findLast(
     (other) =>
       isTurn(other, "another") &&
@@ -106,6 +107,15 @@ export function isAnother(talk: Talk, mark: Said): boolean {
   );
   if (turn === undefined || thingsBetween(talk, turn, mark)) return false;
   return !(mark.what === "thing" && isThat(talk, turn, mark));
+}
+
+/** `next joint, same thing, offset` */
+function isOnNext(talk: Talk, mark: Said): boolean {
+  const { words } = talk.speech;
+  const first = words.findIndex(({ sentence }) => sentence === mark.sentence);
+  return /\b(next|following|second|other) (joint|bell|pipe|length|section|piece|stick|hub)s?\b/.test(
+    wordsOf(talk, first, mark.from),
+  );
 }
 
 function thingsBetween(talk: Talk, from: Said, to: Said): boolean {
