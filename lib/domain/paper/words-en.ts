@@ -798,7 +798,7 @@ export const EN = {
     about: "In response to",
     state: "Current status",
     connections: (total: number, undocumented: number) =>
-      `${count(total, "connection", "connections")} on the line; ${undocumented} of them without a permit record.`,
+      `${count(total, "connection", "connections")} on the line; ${undocumented === 0 ? "none of them is undocumented" : `${undocumented} of them without a permit record`}.`,
     owners: (properties: number) =>
       `${count(properties, "property is", "properties are")} on our list for the line.`,
     permits: (list: string) => `Permits: ${list}.`,

@@ -839,7 +839,7 @@ export const ES: LetterWords = {
     about: "En respuesta a",
     state: "Estado actual",
     connections: (total, undocumented) =>
-      `${count(total, "conexión", "conexiones")} en la línea; ${undocumented} sin expediente de permiso.`,
+      `${count(total, "conexión", "conexiones")} en la línea; ${undocumented === 0 ? "ninguna sin documentar" : `${undocumented} sin expediente de permiso`}.`,
     owners: (properties) =>
       `${count(properties, "propiedad está", "propiedades están")} en nuestra lista de la línea.`,
     permits: (list) => `Permisos: ${list}.`,
