@@ -59,17 +59,19 @@ function isStill(track: Track, row: Heard, next: Heard): boolean {
     ({ at, counter, spoken }) =>
       spoken && at > row.mark.at && at < next.mark.at && counter !== row.place.counter,
   );
-  return !moved && isClose(row, next);
+  return !moved && isClose(row, next, to.clause === null ? STAY : NAMED_FIRST);
 }
 
+/** So soon is read off what was only named. */
+const NAMED_FIRST = 30_000;
 /** For so long a camera is looked through at one thing, thousandths of a second; sentences where there are no times. */
 const STAY = 60_000;
 const SENTENCES = 3;
 
-function isClose({ mark: row }: Heard, { mark: next }: Heard): boolean {
+function isClose({ mark: row }: Heard, { mark: next }: Heard, stay = STAY): boolean {
   return row.time === null || next.time === null
     ? next.sentence - row.sentence <= SENTENCES
-    : next.time - row.time <= STAY;
+    : next.time - row.time <= stay;
 }
 
 function clash(a: number | null, b: number | null): boolean {

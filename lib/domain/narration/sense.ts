@@ -1,4 +1,5 @@
 import { asideClauses } from "./aside.ts";
+import { toldNotSeen } from "./mood.ts";
 import { isNoFinding } from "./no-finding.ts";
 import { hearsayFrom, isSupposed } from "./reported.ts";
 import {
@@ -31,6 +32,7 @@ export function senseOf(talk: Talk): Sense {
   const claiming = claimedClauses(talk, recordClauses);
   const aside = asideClauses(talk);
   for (const clause of recordClauses) if (aside.has(clause)) recordClauses.delete(clause);
+  for (const at of toldNotSeen(talk)) unreal.add(at);
   for (const mark of talk.said)
     if (aside.has(mark.clause) || isUnreal(talk, mark, { claiming, unreal })) unreal.add(mark.at);
   const things = talk.said.filter((mark): mark is Of<"thing"> => mark.what === "thing");
