@@ -1,9 +1,7 @@
-import { inClause, type Talk } from "./said.ts";
+import { inClause, type Of, type Talk } from "./said.ts";
 import { partsOf } from "./sentences.ts";
 import type { Word } from "./word.ts";
 
-/** What was paid for, and what is to be done. */
-const DEALS = /\b(recommend|recommends|recommending|quote|quoted|bid|bids|estimate|est\.)\b/;
 /** Words by which somebody points at what is there. */
 const POINTING =
   /\b(there's|there is|here's|here is|right here|right there|you got|you've got|i've got|we've got|we got|i got|see that|see this|see it|look at|i see|you can see)\b/;
@@ -42,9 +40,47 @@ export function asideClauses(talk: Talk): Set<number> {
     const text = part.map((word) => word.text).join(" ");
     if (isElsewhere(talk, part, text)) for (const clause of breathOf(talk, part)) aside.add(clause);
     recap = recap || (RECAP.test(text) && isLate(talk, part[0]?.sentence ?? 0));
-    if (recap || isAside(talk, part, text)) for (const { clause } of part) aside.add(clause);
+    if (recap || isListed(talk, part) || isAside(talk, part, text))
+      for (const { clause } of part) aside.add(clause);
   }
   return aside;
+}
+
+/** So many things told before, named in one sentence with no footage, are gone through once more. */
+const LISTED = 3;
+
+/** `so that’s two taps, the crack, the belly and some roots` */
+function isListed(talk: Talk, part: readonly Word[]): boolean {
+  const clauses = new Set(part.map(({ clause }) => clause));
+  const marks = [...clauses].flatMap((clause) => inClause(talk, clause));
+  if (
+    marks.some((mark) => mark.what === "distance" && mark.distance.weight > 1 && isNew(talk, mark))
+  )
+    return false;
+  const things = marks.filter((mark) => mark.what === "thing");
+  const known = things.filter((mark) => isKnown(talk, mark, things[0]?.at ?? 0));
+  return (
+    new Set(known.map((mark) => labelOf(mark))).size >= LISTED && known.length === things.length
+  );
+}
+
+function labelOf({ thing }: Of<"thing">): string {
+  return thing.fault ?? thing.kind;
+}
+
+function isKnown(talk: Talk, mark: Of<"thing">, before: number): boolean {
+  return talk.said
+    .slice(0, before)
+    .some((old) => old.what === "thing" && labelOf(old) === labelOf(mark));
+}
+
+/** A footage that was not read off before. */
+function isNew(talk: Talk, mark: Of<"distance">): boolean {
+  return !talk.said
+    .slice(0, mark.at)
+    .some(
+      (old) => old.what === "distance" && Math.abs(old.distance.from - mark.distance.from) < 100,
+    );
 }
 
 function isElsewhere(talk: Talk, part: readonly Word[], text: string): boolean {
@@ -75,7 +111,7 @@ const COUNTED =
 
 function isAside(talk: Talk, part: readonly Word[], text: string): boolean {
   if (COUNTED.test(text)) return true;
-  if (DEALS.test(text) || THEIRS.test(text) || ELSEWHERE.test(text)) return true;
+  if (THEIRS.test(text) || ELSEWHERE.test(text)) return true;
   if (DONE_BEFORE.test(text) && BEFORE.test(text) && !POINTING.test(text)) return true;
   const clauses = new Set(part.map(({ clause }) => clause));
   const marks = [...clauses].flatMap((clause) => inClause(talk, clause));

@@ -26,15 +26,18 @@ const MOOD = new RegExp(
     // why, and what of it
     String.raw`\b(?:that's|that is|which is|this is|it's) (?:what|how|why|because|from|due|caused|where (?:the|all the|all your|your|those|these))\b(?! (?:i|we) (?:see|saw|got|have|found|was|were|am|are|call|called|mean|meant)\b)(?! (?:here|there|about|\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty)\b)`,
     // what could, would, should or must happen
-    String.raw`\b(?:will|won't|would|wouldn't|would've|should|should've|shouldn't|could|could've|might|may|must|ought|gonna|going to|gotta|(?:it|they|he|she|we|you|i|that|who|there)(?:'ll|'d)|needs?(?: to| a| some| that| it)?|needed|ha(?:ve|s) to|had to|wants? (?:to|a|some|it)|let's|hope|hopefully|recommend\w*|supposed to|suggest\w*|better (?:off|to)|prefer|can (?:cause|get|get in|put|run|go|happen|turn|lead|end))\b`,
+    String.raw`\b(?:will|won't|would|wouldn't|would've|should|should've|shouldn't|could|could've|might|may|must|ought|gonna|going to|gotta|(?:it|they|he|she|we|you|i|that|who|there)(?:'ll|'d)|needs?(?: to| a| some| that| it)?|needed|ha(?:ve|s) to|had to|wants? (?:to|a|some|it)|let's|hope|hopefully|recommend\w*|quoted?|bids?|estimates?|supposed to|suggest\w*|better (?:off|to)|prefer|can (?:cause|get|get in|put|run|go|happen|turn|lead|end))\b`,
     // on what condition, and when
     String.raw`\b(?:if|unless|in case|as long as|wait (?:till|until)|otherwise|or else|imagine|(?:so |and |but )?when (?:you|you've|a|it|they|the|your|their|there's)|eventually|sooner or later|(?:one|some) day|someday|down the road|over time|in the long run|next thing you know|before long|give (?:it|that|them)|leave (?:it|that|this)|left (?:alone|like that)|you (?:leave|let|put|throw|flush|wait|keep|end up|wind up)|a matter of)\b`,
     // what is sought
     String.raw`\b(?:look(?:ing|s)? for|watch(?:ing)? (?:out )?for|keep an eye|eyes? (?:open|out|peeled)|on the lookout|hunting for|trying to|try to|ready for|wondering|wonder|search(?:ing)? for|remember)\b`,
     // what solids do
     String.raw`\b(?:paper|toilet paper|wipes|grease|sludge|anything|everything|solids|debris|waste|rags|stuff|turds?)(?: [a-z]+)? (?:gets?|hangs?|catch(?:es)?|collects?|settles?|builds?|snags?|piles?|backs?|sticks?|stops?|goes|can't|don't|won't)\b`,
+    String.raw`(?:^|(?<=^(?:so|well|and|but|yeah) ))(?:roots|cracks|bellies|people|trees|joints|taps|pipes|offsets|grease|clay) (?:come|go|get|gets|grow|like|likes|love|loves|want|wants|happen|happens|form|do|does|build|builds|look for|find|follow|follows)\b`,
+    // what is not there
+    String.raw`(?<!point )\b(?:zero|not one|not a single)(?= (?:roots?|cracks?|offsets?|bell(?:y|ies)|breaks?|holes?|taps?|wyes?|tees?|laterals?|connections?|grease|water|scale)\b)|\btoo [\w']+ (?:to|for)\b|\b(?:do not|don't|doesn't|didn't|wouldn't|would not|not|never|nobody|without)(?: (?:really|even|actually|necessarily|gonna|going to|exactly|quite|ever))? (?:think|thinking|believe|consider|calling|saying|hold|holding|show|showing|notice|noticing|seem|spot|count|counting|use|used|using|bother|bothered|put|putting|install|installed)\b`,
     // how it was made
-    String.raw`\b(?:was|were) used\b|\bused to\b|\bpaid\b|\bthe right way\b|\bthe way the\b`,
+    String.raw`\b(?:was|were) used\b|\bused to\b|\bpaid\b|\b(?:was|were) (?:about|ready|fixing|tempted) to\b|\balmost (?:called|thought)\b|\bthe right way\b|\bthe way the\b`,
   ].join("|"),
   "g",
 );
@@ -49,6 +52,30 @@ const OF_ITS_KIND =
 /** What is shown and not spoken of in general: `these cracks`, `a few roots`. */
 const SHOWN =
   /\b(this|that|these|those|your|slight|little|small|bit of|minor|major|bad|heavy|light|few|couple|another|same|got|see|here|there's|here's)( [a-z]+)?$/;
+
+/** What a fault was taken for that is none. */
+const NONE =
+  "(?:shadows?|stains?|scratch|scratches|scuffs?|scuff mark|reflection|glare|light|smudge|leaf|bubbles?|seam|mold line|wipes?|paper|toilet paper|tissue|water line|waterline|discoloration|bug|roach|nothing|lens|camera|trick of the light|piece of (?:string|paper|tape))";
+/** `looked like a hole but it’s a shadow`, `a crack. No, it’s a scratch` */
+const DISMISSED = new RegExp(
+  String.raw`^(?:[\w']+ ){0,7}?(?:it's|its|that's|thats|it is|that is|it was|that was|turned out to be|turns out to be|is|just|only|or)(?: (?:just|only|really|actually|a|an|the|some|my|your|our|old|little|like|on|probably|maybe|might be|of)){0,4} ${NONE}\b`,
+);
+
+/** Taken for something and found to be nothing; `isFault` only: a branch is not made of light. */
+export function isDismissed(talk: Talk, mark: Said): boolean {
+  if (mark.what !== "thing" || mark.thing.kind !== "fault") return false;
+  const { words } = talk.speech;
+  const behind = words
+    .slice(mark.to, mark.to + 16)
+    .filter(({ sentence }) => sentence - mark.sentence <= 2)
+    .map(({ text }) => text);
+  const named = wordsOf(talk, mark.from, mark.to);
+  const text = behind.join(" ");
+  return (
+    DISMISSED.test(text) ||
+    new RegExp(`\\b(?:not|isn't|ain't) (?:really )?(?:a|an) ${named}\\b`).test(text)
+  );
+}
 
 /** Things and materials that are told of, and not as seen here: what would happen, always does, or is to be done. */
 export function toldNotSeen(talk: Talk): Set<number> {
@@ -95,7 +122,8 @@ function governs(
   }: { readonly mark: Said; readonly mood: Reach; readonly at: Reach; readonly first: number },
 ): boolean {
   if (at.from >= mood.from) {
-    if (mood.where && !HAPPENS.test(mark.what === "thing" ? mark.thing.kind : mark.what)) return false;
+    if (mood.where && !HAPPENS.test(mark.what === "thing" ? mark.thing.kind : mark.what))
+      return false;
     const between = wordsOf(talk, first + mood.to, mark.from);
     if (POINTING.test(between)) return false;
     return !isReadOff(talk, mark, first + mood.to);

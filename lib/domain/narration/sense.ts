@@ -1,5 +1,5 @@
 import { asideClauses } from "./aside.ts";
-import { toldNotSeen } from "./mood.ts";
+import { isDismissed, toldNotSeen } from "./mood.ts";
 import { isNoFinding } from "./no-finding.ts";
 import { hearsayFrom, isSupposed } from "./reported.ts";
 import {
@@ -61,7 +61,12 @@ function isUnreal(
   if (isHearsay(talk, mark, clause)) return true;
   if (mark.what === "distance" && isOfRecord(talk, mark)) return true;
   if (mark.what === "thing")
-    return isNoFinding(talk, mark) || isDenied(talk, mark, unreal) || isOnlySupposed(talk, mark);
+    return (
+      isNoFinding(talk, mark) ||
+      isDenied(talk, mark, unreal) ||
+      isOnlySupposed(talk, mark) ||
+      isDismissed(talk, mark)
+    );
   return mark.what === "material" && isDenied(talk, mark, unreal);
 }
 

@@ -10,4 +10,3 @@ export function partsOf(words: readonly Word[]): Word[][] {
     sentence.length > LONG ? [...groupedBy(sentence, ({ clause }) => clause).values()] : [sentence],
   );
 }
-
