@@ -76,6 +76,7 @@ const KEPT: Readonly<Record<string, Kept>> = {
       ...ROW,
       "position",
       "notice_id",
+      "entry_id",
       "kind",
       "received_on",
       "taken_by",

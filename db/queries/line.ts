@@ -1,7 +1,7 @@
-import { eq, exists, sql } from "drizzle-orm";
+import { eq, exists, or, sql } from "drizzle-orm";
 import type { Db } from "#db/open.ts";
 import { preparedOn } from "#db/prepared.ts";
-import { ledger, lines, notices, permits } from "#db/schema.ts";
+import { ledger, lines, notices, permits, replies } from "#db/schema.ts";
 import type { LineFacts } from "#lib/domain/facts/line.ts";
 
 export function getLine(db: Db, lineId: string): LineFacts | null {
@@ -32,16 +32,18 @@ export function updateLine(db: Db, { id, ...facts }: LineFacts): void {
   db.update(lines).set(facts).where(eq(lines.id, id)).run();
 }
 
-const HOLDING = { permits, ledger, notices };
+const HOLDING = { permits, ledger, notices, replies };
 
-/** The lines that hold a row of such a list, by name. */
-export function lineIdsWith(db: Db, list: keyof typeof HOLDING): string[] {
-  const table = HOLDING[list];
-  const held = db.select({ one: sql`1` }).from(table).where(eq(table.lineId, lines.id));
+/** The lines that hold a row of any of these lists, by name. */
+export function lineIdsWith(db: Db, lists: readonly (keyof typeof HOLDING)[]): string[] {
+  const held = lists.map((list) => {
+    const table = HOLDING[list];
+    return exists(db.select({ one: sql`1` }).from(table).where(eq(table.lineId, lines.id)));
+  });
   return db
     .select({ id: lines.id })
     .from(lines)
-    .where(exists(held))
+    .where(or(...held))
     .orderBy(lines.name, lines.id)
     .all()
     .map(({ id }) => id);

@@ -67,6 +67,7 @@ export function answerLink(
     const reply: Reply = {
       id: act.newId(),
       noticeId: link.noticeId,
+      entryId: null,
       kind: answer.kind,
       receivedOn: act.today,
       takenBy: BY_PRIVATE_LINK,

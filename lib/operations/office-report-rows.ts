@@ -8,8 +8,12 @@ import {
 } from "#lib/domain/desk/office-reports.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 
-/** On which list of a line a report rests: a line without one has no rows. */
-const RESTS_ON = { permits: "permits", money: "ledger", replies: "notices" } as const;
+/** On which lists of a line a report rests: a line without a row of any has none. */
+const RESTS_ON = {
+  permits: ["permits"],
+  money: ["ledger"],
+  replies: ["notices", "replies"],
+} as const;
 
 /** The rows of a report, one line of the office at a time, so that whoever else asks comes between. */
 export async function* officeReportRows(

@@ -40,6 +40,7 @@ export function recordReply(act: Act, input: ReplyWord): Result<{ replyId: strin
     const reply: Reply = {
       id: act.newId(),
       noticeId,
+      entryId: null,
       kind,
       receivedOn,
       takenBy: act.actor.name,

@@ -11,8 +11,6 @@ import {
   type PersonProblem,
   type PersonProblemReason,
   type PersonRow,
-  peopleWritten,
-  personRows,
 } from "#lib/domain/party/people.ts";
 import { type Nonsense, nonsenseIn } from "#lib/domain/report/sense.ts";
 import { fieldsShape } from "#lib/exchange/shape.ts";
@@ -20,7 +18,7 @@ import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
 import { closedWords } from "./change.ts";
 import { saveTables } from "./row-writes.ts";
-import type { CellProblem, RowsRefusal, RowsSaved } from "./save-rows.ts";
+import type { CellProblem, RowsRefusal } from "./save-rows.ts";
 
 const PERSON = fieldsShape(PERSON_ROW.fields, "memory");
 
@@ -44,7 +42,10 @@ interface PeopleInput {
  * saved since `base`, where lines contradict each other, and where somebody who would be gone is
  * named by a letter or a consent.
  */
-export function savePeople(act: Act, input: PeopleInput): Result<RowsSaved, RowsRefusal> {
+export function savePeople(
+  act: Act,
+  input: PeopleInput,
+): Result<{ revision: number }, RowsRefusal> {
   if (!mayDo(act.actor.role, "work-the-file")) return refusePeople("not-allowed");
   if (!Array.isArray(input.rows))
     return refusePeople("bad-value", {
@@ -53,7 +54,10 @@ export function savePeople(act: Act, input: PeopleInput): Result<RowsSaved, Rows
   return act.db.transaction((db) => saveIn({ ...act, db }, input), { behavior: "immediate" });
 }
 
-function saveIn(act: Act, { lineId, base, rows }: PeopleInput): Result<RowsSaved, RowsRefusal> {
+function saveIn(
+  act: Act,
+  { lineId, base, rows }: PeopleInput,
+): Result<{ revision: number }, RowsRefusal> {
   const before = getLineFile(act.db, lineId);
   if (before === null) return refusePeople("not-found", { by: "the line" });
   const closed = closedWords(before);
@@ -69,11 +73,7 @@ function saveIn(act: Act, { lineId, base, rows }: PeopleInput): Result<RowsSaved
   const refusal = refusalOf({ before, after, kept, rows: parsed.value });
   if (refusal !== null) return refusal;
   saveTables(act, { before, after, tables: PEOPLE_TABLES });
-  const original = new Map(personRows(before).map((row) => [row.id, row]));
-  return ok({
-    revision: peopleRevision(getRevisions(act.db, lineId)),
-    otherwise: peopleWritten(parsed.value, original).filter((row, at) => row !== parsed.value[at]),
-  });
+  return ok({ revision: peopleRevision(getRevisions(act.db, lineId)) });
 }
 
 function lastSave(db: Db, lineId: string): { by: string; at: string } {

@@ -13,6 +13,7 @@ import { parseMail } from "#lib/mail/parse-mail.ts";
 import { type FetchedMail, type MailboxPlace, readMailbox } from "#lib/mail/read-mailbox.ts";
 import type { Act } from "./act.ts";
 import { tell } from "./change.ts";
+import { recordInvoiceReply } from "./record-invoice-reply.ts";
 import { recordReply } from "./record-reply.ts";
 import { actFor, minutesAfter, type Workplace } from "./workplace.ts";
 
@@ -127,18 +128,17 @@ interface Answered {
 
 /** What somebody answered by email waits like any other reply. */
 function takeAnswer(act: Act, { message, mail, words }: Answered): void {
-  const { lineId, noticeId, subject, messageId } = message;
+  const { lineId, noticeId, entryId, subject, messageId } = message;
   const zone = getOffice(act.db)?.zone ?? "UTC";
   const written = mail.writtenAt === null ? act.today : dayOf(mail.writtenAt, zone);
   const sent = dayOf(message.createdAt, zone);
   const receivedOn = written > act.today || written < sent ? act.today : written;
-  const taken =
-    noticeId !== null &&
-    recordReply(
-      { ...act, actor: { ...act.actor, role: "office" } },
-      { lineId, noticeId, kind: "other", receivedOn, words, uploadId: null },
-    ).ok;
-  if (taken) return;
+  const office: Act = { ...act, actor: { ...act.actor, role: "office" } };
+  const came = { lineId, receivedOn, words };
+  if (noticeId !== null) {
+    const reply = { ...came, noticeId, kind: "other", uploadId: null } as const;
+    if (recordReply(office, reply).ok) return;
+  } else if (entryId !== null && recordInvoiceReply(office, { ...came, entryId }).ok) return;
   const sentence = `Answer to the email “${subject}”. ${words}`;
   tell(act, { lineId, action: "take-incoming", sentence, detail: { messageId } });
 }

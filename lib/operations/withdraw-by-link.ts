@@ -122,6 +122,7 @@ function requested(
   const reply: Reply = {
     id: act.newId(),
     noticeId: notice.id,
+    entryId: null,
     kind: "asks-release",
     receivedOn: act.today,
     takenBy: BY_PRIVATE_LINK,

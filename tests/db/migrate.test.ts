@@ -328,6 +328,21 @@ test("tickets and permits from before white-lining and posted cards say nothing 
   db.close();
 });
 
+test("replies from before they could be to an invoice are all there, and to none", () => {
+  const before = MIGRATIONS.findIndex(({ sql }) => sql.join().includes("`__new_replies`"));
+  const db = demoAt(before);
+  const rows = (columns: string) =>
+    db.prepare(`SELECT ${columns} FROM replies ORDER BY line_id, id`).all();
+  const columns = columnsOf(db, "replies").join(", ");
+  const was = rows(columns);
+  bringUpToDate(db);
+  expect(was.length).toBeGreaterThan(0);
+  expect(columns).not.toContain("entry_id");
+  expect(rows(columns)).toEqual(was);
+  expect(rows("entry_id")).toEqual(was.map(() => ({ entry_id: null })));
+  db.close();
+});
+
 test("what named nothing before every reference was held names nothing afterward, and the rest stays", () => {
   const before = MIGRATIONS.findIndex(({ sql }) => sql.join().includes("`__new_observations`"));
   const db = demoAt(before);

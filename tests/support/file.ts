@@ -604,10 +604,11 @@ export function aDelivery(
   };
 }
 
-export function aReply(id: string, noticeId: string, overrides: Partial<Reply> = {}): Reply {
+export function aReply(id: string, noticeId: string | null, overrides: Partial<Reply> = {}): Reply {
   return {
     id,
     noticeId,
+    entryId: null,
     kind: "agrees",
     receivedOn: "2026-11-21",
     takenBy: "Dana Okafor",

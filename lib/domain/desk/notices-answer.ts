@@ -7,19 +7,20 @@ import { waitingReplies } from "../party/reply.ts";
 import { sayParty } from "../party/say.ts";
 import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
+import { repliedTo, sayReplier } from "./replied-to.ts";
 import { type Opening, PRESSING, type Reply, replyWith } from "./reply.ts";
 import { onTheLine } from "./who-answer.ts";
 
 /** `7 of 9 reached; 2 replies wait; 1 letter came back`. */
 export function noticesAnswer(file: LineFile, report: Report): Reply {
   const audience = audienceOf(file);
-  if (audience.all.length === 0 && file.notices.length === 0)
+  const waiting = waitingReplies(file);
+  if (audience.all.length === 0 && file.notices.length === 0 && waiting.length === 0)
     return replyWith("No one to notify yet", [
       { closes: "Enter who is on the line", pressing: PRESSING.ordinary },
     ]);
   const chases = chaseList(file, report.today);
   const back = chases.filter(({ reason }) => reason === "came-back");
-  const waiting = waitingReplies(file);
   const drafts = file.notices.filter(({ state }) => state === "draft").length;
   const sentence = sayParts([
     audience.all.length === 0 ? "" : reachedWords(audience),
@@ -56,12 +57,11 @@ function waitingOpening(
     const replyBy = file.notices.find(({ id }) => id === noticeId)?.replyBy ?? null;
     return kind === "disagrees" || (replyBy !== null && replyBy < today);
   });
-  const names = namesOf(
-    file,
-    waiting.flatMap(
-      ({ noticeId }) => file.notices.find(({ id }) => id === noticeId)?.partyId ?? [],
-    ),
-  );
+  const repliers = waiting.flatMap((reply) => {
+    const to = repliedTo(file, reply);
+    return to === null ? [] : [sayReplier(file, to)];
+  });
+  const names = sayList([...new Set(repliers)], 4);
   const what = waiting.every(({ kind }) => kind === "disagrees")
     ? forCount(waiting.length, "the objection", "the objections")
     : forCount(waiting.length, "the reply", "the replies");

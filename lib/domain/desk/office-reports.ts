@@ -1,5 +1,5 @@
 import type { LineFile } from "../facts/line-file.ts";
-import { LETTER_SAID } from "../facts/notice-words.ts";
+import type { Reply } from "../facts/notice.ts";
 import { accountEntries, accountsIn } from "../ledger/accounts.ts";
 import { AGES, type Age, agingOf } from "../ledger/aging.ts";
 import type { Cents } from "../money/cents.ts";
@@ -11,6 +11,7 @@ import { PERMIT_STATE_WORDS } from "../permit/state-words.ts";
 import { lastStepOf, permitName, permitStateOf, stepsOf } from "../permit/steps.ts";
 import type { Day } from "../time/day.ts";
 import { daysBetween } from "../time/days.ts";
+import { beginWithReplier, repliedTo } from "./replied-to.ts";
 
 /** What the office takes out over all its lines. */
 export const OFFICE_REPORTS = ["permits", "money", "replies"] as const;
@@ -78,7 +79,17 @@ export const REPORT_KINDS: Readonly<Record<OfficeReport, ReportKind>> = {
   replies: {
     title: "Replies due",
     note: "Letters whose reply is awaited or overdue, and replies that came in and wait for us.",
-    head: ["Line", "Town", "Party", "Property", "Letter", "What is due", "By", "Days late", "From"],
+    head: [
+      "Line",
+      "Town",
+      "Party",
+      "Property",
+      "Letter or invoice",
+      "What is due",
+      "By",
+      "Days late",
+      "From",
+    ],
     rows: replyRows,
   },
 };
@@ -149,31 +160,34 @@ const AWAITED: Partial<Record<ChaseReason, string>> = {
 function replyRows(file: LineFile, today: Day): ReportCell[][] {
   const awaited = chaseList(file, today).flatMap(({ noticeId, reason, replyBy }) => {
     const due = AWAITED[reason];
-    return due === undefined ? [] : [replyRow(file, { noticeId, due, by: replyBy, from: "them" })];
+    return due === undefined
+      ? []
+      : [replyRow(file, { noticeId, entryId: null, due, by: replyBy, from: "them" })];
   });
-  const ours = waitingReplies(file).map(({ noticeId, receivedOn }) =>
-    replyRow(file, { noticeId, due: "our answer to their reply", by: receivedOn, from: "us" }),
+  const ours = waitingReplies(file).map(({ noticeId, entryId, receivedOn }) =>
+    replyRow(file, {
+      ...{ noticeId, entryId, due: "our answer to their reply", by: receivedOn, from: "us" },
+    }),
   );
   return [...awaited, ...ours].map((row) => row(today));
 }
 
-interface ReplyDue {
-  readonly noticeId: string;
+interface ReplyDue extends Pick<Reply, "noticeId" | "entryId"> {
   readonly due: string;
   readonly by: Day | null;
   readonly from: "them" | "us";
 }
 
-function replyRow(file: LineFile, { noticeId, due, by, from }: ReplyDue) {
+function replyRow(file: LineFile, { due, by, from, ...reply }: ReplyDue) {
   return (today: Day): ReportCell[] => {
-    const notice = file.notices.find(({ id }) => id === noticeId);
+    const to = repliedTo(file, reply);
     const late = by === null ? 0 : Math.max(0, daysBetween(by, today));
     return [
       file.line.name,
       file.line.town,
-      notice === undefined ? "" : sayParty(file, notice.partyId),
-      notice?.propertyId ? sayProperty(file, notice.propertyId) : "",
-      notice === undefined ? "" : LETTER_SAID[notice.kind],
+      to === null ? "" : beginWithReplier(file, to),
+      to?.propertyId ? sayProperty(file, to.propertyId) : "",
+      to?.what ?? "",
       due,
       by ?? "",
       late,

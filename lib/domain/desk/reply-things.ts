@@ -1,11 +1,11 @@
 import type { LineFile } from "../facts/line-file.ts";
-import type { Notice, Reply, ReplyKind } from "../facts/notice.ts";
-import { LETTER_SAID } from "../facts/notice-words.ts";
+import type { Reply, ReplyKind } from "../facts/notice.ts";
 import { waitingReplies } from "../party/reply.ts";
-import { sayParty, sayProperty } from "../party/say.ts";
+import { sayProperty } from "../party/say.ts";
 import type { Day } from "../time/day.ts";
 import { formatDay } from "../time/format-day.ts";
 import type { DueThing } from "./answer.ts";
+import { beginWithReplier, type RepliedTo, repliedTo } from "./replied-to.ts";
 
 /** What somebody does who replies so, after their name. */
 const REPLY_VERBS: Record<ReplyKind, string> = {
@@ -35,24 +35,22 @@ const MOST_WORDS = 90;
  */
 export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId">[] {
   return waitingReplies(file).map((reply) => {
-    const notice = file.notices.find(({ id }) => id === reply.noticeId);
-    const replyBy = notice?.replyBy ?? null;
+    const to = repliedTo(file, reply);
+    const replyBy = to?.notice?.replyBy ?? null;
     const { task, page } = REPLY_TASKS[reply.kind] ?? {};
     const todo = task === undefined ? "" : `; ${task}`;
+    const who = to === null ? "Someone" : beginWithReplier(file, to);
     return {
-      sentence: `${sayReplier(file, notice)} ${replyWords(reply, today)}${todo}${aboutWords(file, notice)}${quoteOf(reply)}`,
+      sentence: `${who} ${replyWords(reply, today)}${todo}${aboutWords(file, to)}${quoteOf(reply)}`,
       on: reply.receivedOn,
       kind: replyBy !== null && replyBy < today ? "late" : "due",
       waitsOn: "office",
       question: "notices",
-      ...(page === undefined ? {} : { where: `${page}${reply.noticeId}` }),
+      ...(page === undefined || reply.noticeId === null
+        ? {}
+        : { where: `${page}${reply.noticeId}` }),
     };
   });
-}
-
-/** Who replied, by name. */
-function sayReplier(file: LineFile, notice: Notice | undefined): string {
-  return notice === undefined ? "Someone" : sayParty(file, notice.partyId);
 }
 
 function replyWords({ kind, suitsOn }: Reply, today: Day): string {
@@ -60,11 +58,10 @@ function replyWords({ kind, suitsOn }: Reply, today: Day): string {
   return suitsOn === null ? verb : `${verb}: ${formatDay(suitsOn, today)} works`;
 }
 
-function aboutWords(file: LineFile, notice: Notice | undefined): string {
-  if (notice === undefined) return "";
-  const letter = LETTER_SAID[notice.kind];
-  const place = notice.propertyId === null ? "" : `, ${sayProperty(file, notice.propertyId)}`;
-  return ` (${letter}${place})`;
+function aboutWords(file: LineFile, to: RepliedTo | null): string {
+  if (to === null) return "";
+  const place = to.propertyId === null ? "" : `, ${sayProperty(file, to.propertyId)}`;
+  return ` (${to.what}${place})`;
 }
 
 function quoteOf({ words }: Reply): string {

@@ -114,13 +114,16 @@ export type ReplyKind = (typeof REPLY_KINDS)[number];
 export const DEALT_HOWS = ["called-back", "answered", "changed-file", "nothing-to-do"] as const;
 export type DealtHow = (typeof DEALT_HOWS)[number];
 
-/** What came back to a letter, and what the office did about it. */
+/** What came back to a letter or to an invoice sent without one, and what the office did about it. */
 export type Reply = RowOf<typeof REPLY>;
 
 export const REPLY = row({
   one: "reply",
   fields: {
-    noticeId: ref("notices", "notice"),
+    /** The letter that it answers; null where that was an invoice without one. */
+    noticeId: maybe(ref("notices", "notice")),
+    /** The invoice that it answers, where that came without a letter. */
+    entryId: maybe(ref("ledger", "invoice")),
     kind: oneOf(REPLY_KINDS),
     receivedOn: day,
     takenBy: words,

@@ -102,7 +102,10 @@ const NAMES: Partial<Record<ListName, (file: NameFile, row: Row) => string>> = {
   tests: (file, row) => `on ${plainName(file, "tieIns", row["tieInId"])}`,
   pairings: (file, row) => `of ${plainName(file, "entries", row["entryId"])}`,
   deliveries: (file, row) => plainName(file, "notices", row["noticeId"]),
-  replies: (file, row) => plainName(file, "notices", row["noticeId"]).replace(/^to /, "of "),
+  replies: (file, row) =>
+    row["noticeId"] === null
+      ? `to invoice No. ${plainName(file, "ledger", row["entryId"])}`
+      : plainName(file, "notices", row["noticeId"]).replace(/^to /, "of "),
 };
 
 function firstText(row: Row): string {

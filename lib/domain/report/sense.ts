@@ -36,6 +36,7 @@ export function nonsenseIn(file: LineFile): Nonsense[] {
     ...stretchesIn(file),
     ...scopeIn(file),
     ...tiesIn(file),
+    ...repliesIn(file),
     ...picturesIn(file),
     ...unitsIn(file),
     ...correctionsIn(file),
@@ -115,6 +116,22 @@ function tiesIn(file: LineFile): Nonsense[] {
         ? "Say what is tied: a tie-in, a point, or a station"
         : "Say one of them only: a tie-in, a point, or a station";
     return [{ list: "ties" as const, row, path: "tieInId", message }];
+  });
+}
+
+/** A reply answers one thing: a letter, or an invoice that came without one. */
+function repliesIn({ replies, ledger }: LineFile): Nonsense[] {
+  return replies.flatMap(({ noticeId, entryId }, row) => {
+    const wrong = (path: string, message: string) => [
+      { list: "replies" as const, row, path, message },
+    ];
+    if (noticeId === null && entryId === null)
+      return wrong("noticeId", "Say what this reply answers: a letter, or an invoice");
+    if (noticeId !== null && entryId !== null)
+      return wrong("entryId", "Say one of them only: the letter, or the invoice");
+    const entry = ledger.find(({ id }) => id === entryId);
+    if (entry === undefined || entry.kind === "invoice") return [];
+    return wrong("entryId", "This entry is no invoice; choose the invoice that was answered");
   });
 }
 

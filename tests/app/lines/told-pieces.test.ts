@@ -49,12 +49,7 @@ const OPEN: ConsentCell = {
 
 const ROW: ConsentRow = {
   propertyId: "p1",
-  signers: [
-    {
-      ...{ partyId: "ann", role: "owner", name: "Ann", holder: "Ann", capacity: "" },
-      ...{ capacityMissing: false, heldWith: "" },
-    },
-  ],
+  signers: [{ partyId: "ann", role: "owner", name: "Ann", capacityMissing: false, heldWith: "" }],
   cells: Object.fromEntries(CONSENT_KINDS.map((kind) => [kind, OPEN])) as ConsentRow["cells"],
 };
 

@@ -254,6 +254,21 @@ test("readLineFile() reads a reply of before, when nobody could say that it was 
   expect(read.file.householdCalls).toEqual([]);
 });
 
+test("readLineFile() takes a reply for one of letter and invoice, as a letter's where it is of before", async () => {
+  const { act, lineId } = await aFullLine();
+  const file = JSON.parse(exportLine({ db: act.db, dataFolder: act.dataFolder }, lineId) ?? "") as {
+    replies: Record<string, unknown>[];
+  };
+  const [reply = {}] = file.replies;
+  const { entryId, ...old } = reply;
+  expect(entryId).toBe(null);
+  const read = must(readLineFile(JSON.stringify({ ...file, replies: [old] })));
+  expect(read.file.replies).toMatchObject([{ noticeId: reply["noticeId"], entryId: null }]);
+  expect(problemsIn({ ...file, replies: [{ ...reply, noticeId: null }] })).toEqual([
+    { path: "replies.0.noticeId", reason: "Say what this reply answers: a letter, or an invoice" },
+  ]);
+});
+
 test("readLineFile() fills in what a small file leaves out", () => {
   const read = must(readLineFile(JSON.stringify(MINIMAL)));
   expect(read.file.line).toMatchObject({ id: "line", material: "unknown", upperEnd: null });

@@ -92,6 +92,13 @@ test("replies are told whoever owes them", () => {
   expect(ours.map((row) => row.slice(5))).toEqual([
     ["our answer to their reply", "2026-11-24", 1, "our office"],
   ]);
+  const billed = [aReply("r", null, { entryId: "entry-1", receivedOn: "2026-11-24" })];
+  expect(REPORT_KINDS.replies.rows({ ...FILE, notices: [], replies: billed }, TODAY)).toEqual([
+    [
+      ...["Cinder Alley", "Quillhaven", "=Ada Winfield", "14 Fennel Row", "invoice No. 1"],
+      ...["our answer to their reply", "2026-11-24", 1, "our office"],
+    ],
+  ]);
 });
 
 test("as CSV a formula is text, and each row says its day and who made it", async () => {

@@ -4,11 +4,14 @@ import path from "node:path";
 import Database from "better-sqlite3";
 import { expect, test } from "vitest";
 import { isGuard } from "#db/guards.ts";
+import { insertRow } from "#db/queries/row.ts";
 import { checkOffice } from "#lib/operations/check-office.ts";
 import { enterMoney } from "#lib/operations/enter-money.ts";
+import { recordInvoiceReply } from "#lib/operations/record-invoice-reply.ts";
 import { recordReply } from "#lib/operations/record-reply.ts";
 import { signByLink } from "#lib/operations/sign-by-link.ts";
 import { storedPath } from "#lib/storage/store.ts";
+import { aLedgerEntry } from "../../support/ledger.ts";
 import { aDoor, anOpenedLink, aSentLetter, aSplit } from "../../support/link.ts";
 import { aDesk, aFolder, fileOf, must } from "../../support/office.ts";
 
@@ -27,6 +30,9 @@ async function anOfficeOnDisk() {
   must(enterMoney(act, { lineId, ...payer, ...paid, note: "", beyond: false }));
   const reply = { kind: "asks", receivedOn: act.today, words: "When?", uploadId: null } as const;
   must(recordReply(act, { lineId, noticeId, ...reply, suitsOn: null }));
+  insertRow(act.db, "ledger", { lineId, row: aLedgerEntry(2) });
+  const answer = { entryId: "entry-2", receivedOn: act.today, words: "Paid" };
+  must(recordInvoiceReply(act, { lineId, ...answer }));
   const file = path.join(act.dataFolder, "wyebook.db");
   await act.db.$client.backup(file);
   return { dataFolder: act.dataFolder, file, documentHash: fileOf(act, lineId).uploads[0]?.sha256 };
@@ -59,13 +65,20 @@ test("checkOffice() finds nothing in data that nobody touched", async () => {
 
 const MEDDLING: readonly (readonly [string, string])[] = [
   ["update ledger_entries set amount_cents = 1", "is not as it was recorded: amount"],
-  ["delete from ledger_entries", "A row of ledger that was recorded is gone"],
+  [
+    "delete from ledger_entries where kind = 'payment'",
+    "A row of ledger that was recorded is gone",
+  ],
   ["update consents set amount_cents = 1", "not what was signed"],
   ["update signatures set signed_name = 'Eve'", "not what was signed"],
   ["delete from signatures", "A row of signatures that was recorded is gone"],
   [
     "update replies set words = 'I agree', kind = 'agrees'",
     "is not as it was recorded: kind, words",
+  ],
+  [
+    "update replies set entry_id = null, notice_id = (select id from notices) where notice_id is null",
+    "is not as it was recorded: noticeId, entryId",
   ],
   ["update splits set total_cents = 1", "is not as it was recorded: total"],
   ["update deliveries set outcome = 'delivered'", "is not as it was recorded: outcome"],

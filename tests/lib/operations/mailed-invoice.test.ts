@@ -1,17 +1,30 @@
 import { describe, expect, test, vi } from "vitest";
 import { getOffice, putOffice } from "#db/queries/office.ts";
+import { listOutgoing } from "#db/queries/outgoing.ts";
 import { insertRow, updateRow } from "#db/queries/row.ts";
+import { replyThings } from "#lib/domain/desk/reply-things.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
+import { readLineFile, writeLineFile } from "#lib/exchange/line-file.ts";
+import type { Act } from "#lib/operations/act.ts";
+import { dealWithReply, reopenReply } from "#lib/operations/deal-with-reply.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { mailInvoices } from "#lib/operations/mail-invoices.ts";
+import { judgeParties } from "#lib/operations/merge-parties.ts";
+import { officeReportRows } from "#lib/operations/office-report-rows.ts";
+import { recordInvoiceReply } from "#lib/operations/record-invoice-reply.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
+import { readIncoming } from "#lib/operations/take-incoming.ts";
 import { waiveHold } from "#lib/operations/waive-hold.ts";
+import { aParty, aRole } from "#tests/support/file.ts";
+import { aMailbox } from "#tests/support/imap.ts";
+import { anAnswer } from "#tests/support/imap-server.ts";
 import { aLedgerEntry } from "#tests/support/ledger.ts";
 import { aWorker } from "#tests/support/link.ts";
 import { aDesk, fileOf, must } from "#tests/support/office.ts";
 import { readPdf } from "#tests/support/pdf.ts";
 import { aPeer } from "#tests/support/smtp.ts";
+import { aWorkplace } from "#tests/support/workplace.ts";
 
 vi.setConfig({ testTimeout: 600_000 });
 
@@ -86,6 +99,99 @@ describe("an invoice goes out by email without a cover letter", () => {
     must(mailInvoices(act, { ...order, again: true }));
     expect(await sendNextOutgoing(place)).toBe(true);
     expect(peer.received).toHaveLength(2);
+  });
+
+  test("what they answer waits on the desk until somebody deals with it", async () => {
+    const bill = aBill();
+    waived(bill);
+    const { desk, act, lineId, order } = bill;
+    must(mailInvoices(act, order));
+    const peer = await aPeer();
+    const mailbox = await aMailbox();
+    const { place, wait } = aWorkplace(desk, { smtp: peer.smtp, imap: mailbox.imap });
+    await sendNextOutgoing(place);
+    const [sent] = listOutgoing(act.db, lineId);
+    if (sent === undefined) throw new Error("nothing was sent");
+    const { messageId, toAddress: to } = sent;
+    mailbox.add(anAnswer({ messageId, to }, { words: "I paid this last week." }));
+    wait(2);
+    await readIncoming(place);
+    const [entry] = fileOf(act, lineId).ledger;
+    const [reply] = fileOf(act, lineId).replies;
+    expect(reply).toMatchObject({
+      ...{ noticeId: null, entryId: entry?.id, kind: "other", takenBy: "Mailbox", dealtBy: "" },
+      words: "Email from ottilie@example.com: I paid this last week.",
+    });
+    expect(replyThings(fileOf(act, lineId), act.today)).toMatchObject([
+      {
+        sentence:
+          "Ottilie Brandvold replied (invoice No. 1, 12 Fennel Row): “Email from ottilie@example.com: I paid this last week.”",
+        kind: "due",
+        waitsOn: "office",
+      },
+    ]);
+    const text = writeLineFile({ file: fileOf(act, lineId), contents: new Map() });
+    expect(must(readLineFile(text)).file.replies).toEqual(fileOf(act, lineId).replies);
+    const dealing = { how: "answered", on: act.today, words: "Found it; sent a receipt" } as const;
+    must(dealWithReply(act, { lineId, replyId: reply?.id ?? "", ...dealing }));
+    expect(replyThings(fileOf(act, lineId), act.today)).toEqual([]);
+    expect(fileOf(act, lineId).history.at(-1)?.sentence).toBe(
+      "Dealt with the reply to invoice No. 1 (answered): Found it; sent a receipt",
+    );
+    must(reopenReply(act, { lineId, replyId: reply?.id ?? "", reason: "It was another check" }));
+    expect(replyThings(fileOf(act, lineId), act.today)).toHaveLength(1);
+  });
+
+  test("an answer that is not of one person for sure, or of a party read as another, says so", () => {
+    const { act, lineId, order } = aBill();
+    const [entryId = ""] = order.invoiceIds;
+    const answered = { lineId, entryId, receivedOn: act.today, words: "Paid." };
+    must(recordInvoiceReply(act, answered));
+    const said = () => replyThings(fileOf(act, lineId), act.today)[0]?.sentence;
+    expect(said()).toBe("Ottilie Brandvold replied (invoice No. 1, 12 Fennel Row): “Paid.”");
+    const county = aParty("county", { name: "BRANDVOLD, O." });
+    insertRow(act.db, "parties", { lineId, row: county });
+    must(
+      judgeParties(act, {
+        lineId,
+        partyId: "owner-12",
+        intoId: "county",
+        same: true,
+        reason: "Same house",
+      }),
+    );
+    expect(said()).toBe("BRANDVOLD, O. replied (invoice No. 1, 12 Fennel Row): “Paid.”");
+    insertRow(act.db, "roles", { lineId, row: aRole("owner-14", "12") });
+    expect(said()).toBe("Someone at 12 Fennel Row replied (invoice No. 1, 12 Fennel Row): “Paid.”");
+    // Invoiced by themselves since, the other owner may still have answered the first invoice.
+    const other = aLedgerEntry(2, { partyId: "owner-14" });
+    insertRow(act.db, "ledger", { lineId, row: other });
+    expect(said()).toMatch(/^Someone at 12 Fennel Row replied/);
+  });
+
+  test("an answer to what is no invoice, or of a day to come, is refused", () => {
+    const { act, lineId, order } = aBill();
+    const [entryId = ""] = order.invoiceIds;
+    const answered = { lineId, entryId, receivedOn: act.today, words: "Paid." };
+    expect(recordInvoiceReply(act, { ...answered, entryId: "gone" })).toMatchObject({
+      error: { path: "entryId" },
+    });
+    expect(recordInvoiceReply(act, { ...answered, receivedOn: "2199-01-01" })).toMatchObject({
+      error: { path: "receivedOn" },
+    });
+    const technician: Act = { ...act, actor: { ...act.actor, role: "field" } };
+    expect(recordInvoiceReply(technician, answered)).toMatchObject({ ok: false });
+    expect(fileOf(act, lineId).replies).toEqual([]);
+  });
+
+  test("a line with an answered invoice and no letter is in the report of replies due", async () => {
+    const { act, lineId, order } = aBill();
+    const [entryId = ""] = order.invoiceIds;
+    must(recordInvoiceReply(act, { lineId, entryId, receivedOn: act.today, words: "Paid." }));
+    const lines: unknown[][][] = [];
+    for await (const rows of officeReportRows(act.db, "replies", act.today)) lines.push(rows);
+    expect(lines.flat()).toHaveLength(1);
+    expect(lines[0]?.[0]).toContain("invoice No. 1");
   });
 
   test("a hold on money, a missing address and a technician stop it", () => {

@@ -4,14 +4,15 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { beginWithReplier, type RepliedTo, repliedTo } from "#lib/domain/desk/replied-to.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import type { Notice, Reply, ReplyKind } from "#lib/domain/facts/notice.ts";
+import type { Reply, ReplyKind } from "#lib/domain/facts/notice.ts";
 import { DEALT_WORDS, REPLY_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
 import { isDealtWith } from "#lib/domain/party/reply.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
-import { partyName } from "../names.ts";
+import { propertyName } from "../names.ts";
 import { LETTER_WORDS, optionsOf } from "../terms.ts";
 import { aboutWords } from "./about-words.ts";
 import { dealWithReplyAction, reopenReplyAction } from "./actions.ts";
@@ -34,15 +35,9 @@ export function WaitingReplies({
   return (
     <div className={styles["cards"]}>
       {replies.map((reply) => {
-        const notice = part.file.notices.find(({ id }) => id === reply.noticeId);
+        const to = repliedTo(part.file, reply);
         return (
-          <ReplyCard
-            key={reply.id}
-            {...part}
-            reply={reply}
-            notice={notice ?? null}
-            open={replies.length === 1}
-          />
+          <ReplyCard key={reply.id} {...part} reply={reply} to={to} open={replies.length === 1} />
         );
       })}
     </div>
@@ -51,30 +46,41 @@ export function WaitingReplies({
 
 /** One reply as it came, and what was done about it. */
 export function ReplyCard({
-  notice = null,
+  to = null,
   open = true,
   ...part
 }: CardProps & {
   /** The form that deals with it stands open. */
   readonly open?: boolean;
-  /** The letter that it answers, where the page is not about that letter. */
-  readonly notice?: Notice | null;
+  /** What it answers, where the page is not about that letter alone. */
+  readonly to?: RepliedTo | null;
 }) {
   const { lineId, file, reply, today, work } = part;
   const { receivedOn, kind, suitsOn, words, takenBy, uploadId } = reply;
   const verb = REPLY_WORDS[kind];
-  const said = notice === null ? capital(verb) : `${partyName(file, notice.partyId)} ${verb}`;
+  const said = to === null ? capital(verb) : `${beginWithReplier(file, to)} ${verb}`;
   const title = `${said}, ${formatDay(receivedOn, today)}`;
   return (
     <article className="stack-tight">
       <h3>{title}</h3>
-      {notice === null ? null : (
+      {to === null ? null : (
         <p className="muted">
-          To the letter{" "}
-          <Link href={`/lines/${lineId}/notices/letter/${notice.id}`}>
-            {LETTER_WORDS[notice.kind]}, {aboutWords(file, notice)}
-          </Link>
-          <Reach file={file} partyId={notice.partyId} />
+          {to.notice === null ? (
+            <>
+              To <Link href={`/lines/${lineId}/cost/money#replies`}>{to.what}</Link>
+              {to.propertyId === null ? "" : `, ${propertyName(file, to.propertyId)}`}
+            </>
+          ) : (
+            <>
+              To the letter{" "}
+              <Link href={`/lines/${lineId}/notices/letter/${to.notice.id}`}>
+                {LETTER_WORDS[to.notice.kind]}, {aboutWords(file, to.notice)}
+              </Link>
+            </>
+          )}
+          {to.partyIds.map((partyId) => (
+            <Reach key={partyId} file={file} partyId={partyId} named={to.name === null} />
+          ))}
         </p>
       )}
       {words === "" ? null : <p className="prewrap">“{words}”</p>}
@@ -90,12 +96,21 @@ export function ReplyCard({
   );
 }
 
-function Reach({ file, partyId }: { readonly file: LineFile; readonly partyId: string }) {
+function Reach({
+  file,
+  partyId,
+  named,
+}: {
+  readonly file: LineFile;
+  readonly partyId: string;
+  /** Whether the name stands beside it: where it is one of several. */
+  readonly named: boolean;
+}) {
   const party = file.parties.find(({ id }) => id === partyId);
   if (party === undefined || (party.phone === "" && party.email === "")) return null;
   return (
     <>
-      . Contact:{" "}
+      . Contact: {named ? `${party.name}, ` : null}
       {party.phone === "" ? null : (
         <a className="nowrap" href={`tel:${party.phone.replaceAll(/[^+\d]/g, "")}`}>
           {formatPhone(party.phone)}
@@ -145,13 +160,14 @@ function todo(lineId: string, { kind, noticeId }: Reply): ReactNode {
     <Link href={`/lines/${lineId}/${href}`}>{words}</Link>
   );
   const hints: Partial<Record<ReplyKind, ReactNode>> = {
-    disagrees: (
-      <>
-        It counts as a refusal until someone has dealt with it:{" "}
-        {link("notices/refusal", "what can proceed without them")}. If they do not change their
-        mind, record the refusal under {link("notices/consents", "Consents")}.
-      </>
-    ),
+    disagrees:
+      noticeId === null ? null : (
+        <>
+          It counts as a refusal until someone has dealt with it:{" "}
+          {link("notices/refusal", "what can proceed without them")}. If they do not change their
+          mind, record the refusal under {link("notices/consents", "Consents")}.
+        </>
+      ),
     "books-a-test": (
       <>Plan it under {link("reconcile/test-day", "Dye test day")}, then notify them.</>
     ),
@@ -161,7 +177,12 @@ function todo(lineId: string, { kind, noticeId }: Reply): ReactNode {
         {link("schedule", "What happens next?")}, then notify them.
       </>
     ),
-    "wants-paper": <>Print {link(`notices/letter/${noticeId}`, "the letter")} and mail it.</>,
+    "wants-paper":
+      noticeId === null ? (
+        <>Print {link("cost/money", "the invoice")} and mail it.</>
+      ) : (
+        <>Print {link(`notices/letter/${noticeId}`, "the letter")} and mail it.</>
+      ),
     "offers-a-record": <>Get it, and enter it under {link("record", "What is on record?")}.</>,
   };
   return hints[kind] ?? null;

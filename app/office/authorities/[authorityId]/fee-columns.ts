@@ -39,7 +39,6 @@ export const FEE_COLUMNS: readonly GridColumn[] = [
     choices: options(PER),
     pasteHeadings: ["for each"],
   },
-  ...SOURCE,
   {
     key: "step",
     title: "In steps of",
@@ -67,6 +66,7 @@ export const FEE_COLUMNS: readonly GridColumn[] = [
       ...options(SURFACE_WORDS).filter(({ value }) => value !== "not-set"),
     ],
   },
+  ...SOURCE,
   {
     key: "included",
     title: "Included",

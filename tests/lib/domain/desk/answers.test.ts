@@ -37,6 +37,7 @@ import {
   aSplit,
   aTieIn,
 } from "#tests/support/file.ts";
+import { aLedgerEntry } from "#tests/support/ledger.ts";
 import {
   aFinding,
   aHold,
@@ -498,6 +499,19 @@ describe("who has been told", () => {
     });
   });
 
+  test("answersOn() names who answered an invoice only where one person can have", () => {
+    const ledger = [aLedgerEntry(1, { partyId: "ada", propertyId: "adas" })];
+    const replies = [aReply("r", null, { entryId: "entry-1" })];
+    const file = aFile({ ...housesOf(1), ledger, replies });
+    expect(answer("notices", file)).toMatchObject({
+      sentence: "No letters sent yet; 1 reply to answer",
+      closes: "Answer the reply of ada",
+    });
+    const roles = [...file.roles, aRole("bo", "adas")];
+    const jointly = { ...file, parties: housesOf(2).parties, roles };
+    expect(answer("notices", jointly).closes).toBe("Answer the reply of someone at ada Row");
+  });
+
   test("answersOn() lets an objection press as much as anything late, before its day too", () => {
     const notices = [aNotice("ada", { partyId: "ada", state: "sent", replyBy: "2026-12-20" })];
     const replies = [aReply("r", "ada", { kind: "disagrees" })];
@@ -537,8 +551,7 @@ describe("what the authority needs", () => {
     });
     expect(answer("authority", aFile(facts), { report })).toMatchObject({
       sentence: "9 of 12 items on file; easement not recorded",
-      closes: "Lift 1 hold: nothing can be submitted until then",
-      where: "reconcile#holds",
+      closes: "Nothing can be submitted while 1 hold is open: 9 Ropewalk Lane",
     });
   });
 

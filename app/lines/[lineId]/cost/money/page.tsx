@@ -3,6 +3,7 @@ import { JobButton } from "#app/_components/job-button.client.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { mayDo } from "#lib/domain/facts/user.ts";
 import { accountsIn } from "#lib/domain/ledger/accounts.ts";
 import { overdueAccounts, receivedWords } from "#lib/domain/ledger/sentence.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
@@ -14,6 +15,7 @@ import { printAccountsAction } from "./actions.ts";
 import { AgingTable } from "./aging-table.tsx";
 import { EntriesTable } from "./entries-table.tsx";
 import { InvoicePart, type MoneyQuery } from "./invoice-part.tsx";
+import { InvoiceReplies } from "./invoice-replies.tsx";
 import { LatestInvoices } from "./latest-invoices.tsx";
 import { MailPart } from "./mail-part.tsx";
 import { MoneyForm } from "./money-form.tsx";
@@ -30,7 +32,7 @@ export default async function LedgerPage({
   readonly searchParams: Promise<MoneyQuery>;
 }) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
+  const { file, report, may, user } = await lineFileOf(lineId);
   const query = await searchParams;
   const work = may("work-the-file");
   const rows = moneyRows(file, report.today);
@@ -59,6 +61,12 @@ export default async function LedgerPage({
       <InvoicePart {...part} query={query} />
       <LatestInvoices lineId={lineId} file={file} work={work} />
       <MailPart lineId={lineId} file={file} today={report.today} work={work} />
+      <InvoiceReplies
+        lineId={lineId}
+        file={file}
+        today={report.today}
+        deal={mayDo(user.role, "work-the-file")}
+      />
       {work ? (
         <div className="screen-only">
           <Section

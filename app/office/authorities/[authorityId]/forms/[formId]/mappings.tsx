@@ -10,7 +10,6 @@ import { FORM_FACTS } from "#lib/domain/form/form-facts.ts";
 import { suggestedMapping, suggestedMappings } from "#lib/domain/form/suggest.ts";
 import { mappingWords } from "#lib/domain/form/undecided.ts";
 import { saveMappingsAction, takeSuggestionsAction } from "./actions.ts";
-import styles from "./form.module.css";
 import { type FactChoice, MappingChoice } from "./mapping-choice.client.tsx";
 
 /** As many fields as one table shows. */
@@ -37,7 +36,7 @@ export function Mappings({
   const numbered = form.fields.map((field, at) => ({ field, at }));
   const table = (
     <Scroll>
-      <table className={`plain ${stacked["stacked"]} ${styles["mapping"]}`}>
+      <table className={`plain ${stacked["stacked"]}`}>
         <thead>
           <tr>
             <th scope="col">Field</th>
@@ -109,7 +108,8 @@ function FieldRow({
       <th scope="row">
         {at + 1}. {title}
         {title === field.name ? null : <span className="muted small"> {field.name}</span>}
-        <br /> <span className="muted small">{kindOf(field)}</span>
+        <br />
+        <span className="muted small">{kindOf(field)}</span>
       </th>
       <td>
         {field.printed === "" || field.printed === title ? (
