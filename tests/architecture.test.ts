@@ -61,6 +61,14 @@ test("no transaction has an async callback: its writes would leak", () => {
   expect(wrong).toEqual([]);
 });
 
+test("pages and actions read rows together with their revision, never the revision by itself", () => {
+  const wrong = sources().filter(
+    (file) =>
+      file.startsWith("app/") && /getRevisions|countOfficeEntries|getLastSave/.test(read(file)),
+  );
+  expect(wrong).toEqual([]);
+});
+
 test("only tests, commands and lib/env.ts read the environment", () => {
   const wrong = sources().filter(
     (file) => /process\.env/.test(read(file)) && !/^(lib\/env\.ts|lib\/commands\/)/.test(file),

@@ -29,9 +29,8 @@ export function LineNav({
 }) {
   const [segment = null, slug = ""] = useSelectedLayoutSegments();
   const [unfolded, setUnfolded] = useState(false);
-  const here = answers.find((answer) => answer.question === segment)?.asked;
   // The page of all ten questions is the list itself.
-  if (here === undefined) return null;
+  if (!answers.some((answer) => answer.question === segment)) return null;
   return (
     <nav aria-label="Questions on this line" className={styles["nav"]}>
       <button
@@ -41,8 +40,7 @@ export function LineNav({
         aria-controls="line-questions"
         onClick={() => setUnfolded(!unfolded)}
       >
-        {here}
-        <span className="muted">{unfolded ? "hide" : "more questions"}</span>
+        {unfolded ? "Hide the questions" : "All questions"}
       </button>
       <ol id="line-questions" className={styles["list"]} data-unfolded={unfolded}>
         <li>

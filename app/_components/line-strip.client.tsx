@@ -11,7 +11,7 @@ import type { StripSent } from "./strip-sent.ts";
 import { useNarrow } from "./use-narrow.ts";
 import { useWholeStrip } from "./use-whole-strip.ts";
 
-/** The strip over every page of a line: it shows that page's question on the pipe. */
+/** The strip over every page of a line: it shows that page's question on the pipe; slim at first on a phone. */
 export function LineStrip({ sent }: { readonly sent: StripSent }) {
   const folders = useSelectedLayoutSegments();
   const [segment = null, part = ""] = folders;
@@ -25,7 +25,7 @@ export function LineStrip({ sent }: { readonly sent: StripSent }) {
   const asking = useSearchParams().get("look");
   const look = segment === "reconcile" ? asking : null;
   const choice = drawing.choices.find((one) => one.key === look);
-  const size = asked ?? (narrow ? "small" : page.size);
+  const size = asked ?? (narrow ? "slim" : page.size);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page starts with its own size
   useEffect(() => setAsked(null), [segment, part]);
@@ -42,7 +42,8 @@ export function LineStrip({ sent }: { readonly sent: StripSent }) {
           choice={choice ?? null}
           told={chosen}
           onLook={want}
-          onResize={setAsked}
+          onResize={stuck ? undefined : setAsked}
+          onFold={narrow && asked !== null ? () => setAsked(null) : undefined}
         />
       </div>
     </div>

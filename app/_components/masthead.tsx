@@ -4,13 +4,13 @@ import type { User } from "#lib/domain/facts/user.ts";
 import styles from "./masthead.module.css";
 import { USER_ROLE_WORDS } from "./words.ts";
 
-/** The head of every page: where you are, the search, who you are. */
+/** The head of every page: where you are, the search, who you are; on a phone one line of links. */
 export function Masthead({ user }: { readonly user: User | null }) {
   return (
     <header className={styles["masthead"]}>
-      <Link href="/" className={styles["name"]}>
+      <Link href="/" className={styles["name"]} aria-label="Wyebook">
         <Wye />
-        Wyebook
+        <span className={user === null ? undefined : styles["wide"]}>Wyebook</span>
       </Link>
       {user === null ? null : <SignedIn user={user} />}
     </header>
@@ -24,6 +24,12 @@ function SignedIn({ user }: { readonly user: User }) {
         <Link href="/">Desk</Link>
         <Link href="/lines">Lines</Link>
         <Link href="/office">Office</Link>
+        <Link href="/search" className={styles["narrow"]}>
+          Search
+        </Link>
+        <Link href="/account" className={styles["narrow"]}>
+          Account
+        </Link>
       </nav>
       <search className={styles["search"]}>
         <form action="/search">

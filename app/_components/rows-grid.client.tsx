@@ -12,7 +12,7 @@ export interface RowsGridProps extends GridProps {
 }
 
 /**
- * One table of a line, to type in. `base` comes from `getRevisions`. Of a long table the page carries
+ * One table of a line, to type in. `base` is the revision of these very rows. Of a long table the page carries
  * the first rows (`sentRows`); it is typed in once the others are here.
  */
 export function RowsGrid(props: RowsGridProps) {

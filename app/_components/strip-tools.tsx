@@ -7,15 +7,23 @@ export function StripTools({
   zoom,
   onZoom,
   onResize,
+  onFold,
 }: {
   readonly size: StripSize;
   readonly zoom: number;
   readonly onZoom: (zoom: number) => void;
   /** Where the page lets its reader choose the size. */
   readonly onResize: ((size: StripSize) => void) | undefined;
+  /** Where the page opens with a slim drawing. */
+  readonly onFold: (() => void) | undefined;
 }) {
   return (
     <div className={styles["tools"]}>
+      {onFold === undefined ? null : (
+        <button type="button" className="link-button" onClick={onFold}>
+          Fold
+        </button>
+      )}
       {onResize === undefined ? null : (
         <button
           type="button"

@@ -34,6 +34,7 @@ export function Strip({
   told = null,
   onLook,
   onResize,
+  onFold,
 }: {
   readonly drawing: FileDrawing;
   readonly size?: StripSize;
@@ -43,7 +44,9 @@ export function Strip({
   readonly told?: StripChosen | null;
   /** Somebody looks closer: the drawing may be a gist, and more of it is wanted. */
   readonly onLook?: () => void;
-  readonly onResize?: (size: StripSize) => void;
+  readonly onResize?: ((size: StripSize) => void) | undefined;
+  /** Makes it slim again, where the page opens with that. */
+  readonly onFold?: (() => void) | undefined;
 }) {
   const id = useId().replace(/[^\w-]/g, "");
   const [apart, setApart] = useState(false);
@@ -174,6 +177,7 @@ export function Strip({
           }
         />
       ) : null}
+      {slim && onResize !== undefined ? <Unfold onResize={onResize} /> : null}
       {slim ? null : (
         <figcaption className={styles["caption"]}>
           <StripCaption
@@ -185,11 +189,28 @@ export function Strip({
             apart={apart}
             onApart={setApart}
           />
-          <StripTools size={size} zoom={view.zoom} onZoom={zoomOn} onResize={onResize} />
+          <StripTools
+            size={size}
+            zoom={view.zoom}
+            onZoom={zoomOn}
+            onResize={onResize}
+            onFold={onFold}
+          />
           <InWords drawing={drawing} onOpen={onLook} />
         </figcaption>
       )}
     </figure>
+  );
+}
+
+/** Under a slim strip that a page opens with: its words, its key and closer looks. */
+function Unfold({ onResize }: { readonly onResize: (size: StripSize) => void }) {
+  return (
+    <p className={styles["unfold"]}>
+      <button type="button" className="link-button" onClick={() => onResize("small")}>
+        Larger drawing
+      </button>
+    </p>
   );
 }
 

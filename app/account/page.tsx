@@ -10,6 +10,7 @@ import { SignIns } from "#app/_components/sign-ins.tsx";
 import { USER_ROLE_WORDS } from "#app/_components/words.ts";
 import { db } from "#app/db.ts";
 import { requireUser } from "#app/session.ts";
+import { signOutAction } from "#app/sign-in/actions.ts";
 import { listFeeds } from "#db/queries/calendar-feed.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { listSignIns } from "#db/queries/session.ts";
@@ -32,6 +33,11 @@ export default async function AccountPage() {
         <p className="muted">
           {user.name}, {USER_ROLE_WORDS[user.role]}. Signs in as {user.email}.
         </p>
+        <form action={signOutAction} className={styles["out"]}>
+          <button type="submit" className="button">
+            Sign out
+          </button>
+        </form>
       </PageHead>
       <div className={styles["beside"]}>
         <Section title="Password" note="Changing it signs you out everywhere else.">

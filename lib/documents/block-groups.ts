@@ -97,14 +97,22 @@ function inPairs(run: readonly LetterBlock[][]): Entry[] {
   return kept.length === 0 ? [] : [{ kept }];
 }
 
-/** The run in two columns of about one height; a short one stays as it is. */
+/** Columns are worth it where they are no higher than this part of the same in full width. */
+const WORTH = 0.85;
+
+/**
+ * The run in two columns of about one height; a short one stays as it is, and sections that columns
+ * hardly make lower.
+ */
 function inColumns(all: readonly LetterBlock[][], manner: BlockManner): Entry[] {
   const first = manner.columns === "all" ? 0 : all.findIndex(([one]) => one?.kind === "heading");
   const run = first < 0 ? [] : all.slice(first);
   const headings = run.filter(([one]) => one?.kind === "heading").length;
   const few = manner.columns === "all" ? run.length < 3 : headings < 2;
   if (few) return all.map((group) => ({ group }));
-  const { at } = cutOf(run, manner);
+  const { at, lines } = cutOf(run, manner);
+  const over = run.flat().reduce((sum, each) => sum + wordLines(each, manner, manner.width), 0);
+  if (manner.columns === "sections" && lines > over * WORTH) return all.map((group) => ({ group }));
   return [
     ...all.slice(0, first).map((group) => ({ group })),
     { left: run.slice(0, at).flat(), right: run.slice(at).flat(), under: [] },
@@ -122,21 +130,27 @@ function cutOf(run: readonly LetterBlock[][], manner: BlockManner): { at: number
   return { at: tallest.indexOf(lines) + 1, lines };
 }
 
-/** About how many lines a block takes in a column. */
-function wordLines(block: LetterBlock, manner: BlockManner): number {
+/** About how many lines a block takes in a width, a column’s where nothing else is said. */
+function wordLines(
+  block: LetterBlock,
+  manner: BlockManner,
+  width: number = columnWidth(manner),
+): number {
   const lines = (text: string, indent: number) =>
-    Math.ceil(textWidth(text, manner.size, false) / (columnWidth(manner) - indent)) + 0.3;
+    Math.ceil(textWidth(text, manner.size, false) / (width - indent)) + 0.3;
   if (block.kind === "amount") return 2.7;
   if (block.kind === "heading") return lines(block.text, 0) + 0.8;
   if (block.kind === "paragraph") return lines(block.text, 0);
   if (block.kind === "list") return block.lines.reduce((sum, each) => sum + lines(each, 13), 0.3);
-  if (isFactTable(block)) return factLines(block, manner);
+  if (isFactTable(block)) return factLines(block, manner, width);
   return block.kind === "caution" ? lines(block.title, 11) + lines(block.text, 11) + 0.4 : 0;
 }
 
-function factLines(block: Extract<LetterBlock, { kind: "table" }>, manner: BlockManner): number {
-  const width = columnWidth(manner);
-  const size = manner.tableSize;
+function factLines(
+  block: Extract<LetterBlock, { kind: "table" }>,
+  { tableSize: size }: BlockManner,
+  width: number,
+): number {
   const shares = columnShares(block, { width, size });
   const rowLines = (row: readonly string[]) =>
     row.map((text, column) =>

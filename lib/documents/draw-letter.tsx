@@ -5,6 +5,7 @@ import { accountPart } from "./account-document.tsx";
 import { addressLayout } from "./address-layout.ts";
 import { type Drawn, fewestPages } from "./fewest-pages.ts";
 import type { Part } from "./join-pdf.ts";
+import { leastPages } from "./least-pages.ts";
 import { LetterDocument } from "./letter-document.tsx";
 import { isPlain, LETTER_SETTINGS, PLAIN_SETTINGS } from "./letter-settings.ts";
 import { readyPictures } from "./pictures.ts";
@@ -49,9 +50,14 @@ async function drawOne(
   const pictures = await readyPictures(clean.blocks, uploads);
   const languages = clean.also === undefined ? 1 : 2;
   const drawn = (settings: typeof LETTER_SETTINGS, most: number) =>
-    fewestPages(settings, most * languages, (setting) => (
-      <LetterDocument letter={clean} address={address} pictures={pictures} setting={setting} />
-    ));
+    fewestPages(
+      settings,
+      most * languages,
+      (setting) => (
+        <LetterDocument letter={clean} address={address} pictures={pictures} setting={setting} />
+      ),
+      (setting) => leastPages(clean, setting),
+    );
   const title = `${name}: ${clean.title}`;
   if (isPlain(clean)) {
     const plain = await drawn(PLAIN_SETTINGS, 1);

@@ -10,23 +10,45 @@ export interface Drawn {
 
 /**
  * A document in the roomiest of its settings that gives the fewest pages; the closest of them only
- * where the others take more than `most`. `settings` are tried in their order, the roomiest first.
+ * where the others take more than `most`. `settings` begin with the roomiest; `least` is how many
+ * pages one takes at least: what can't be the best by that isn't drawn.
  */
 export async function fewestPages<S>(
   settings: readonly S[],
   most: number,
   draw: (setting: S) => ReactElement<DocumentProps>,
+  least: (setting: S) => number = () => 1,
 ): Promise<Drawn> {
-  const last = settings.length - 1;
-  let best: Drawn | null = null;
-  for (const [index, setting] of settings.entries()) {
-    const pages = best?.document.getPageCount() ?? Number.POSITIVE_INFINITY;
-    if (pages === 1 || (index === last && pages <= most)) break;
-    const drawn = await made(draw(setting));
-    if (drawn.document.getPageCount() < pages) best = drawn;
+  const tries: Try<S>[] = settings.map((setting) => ({
+    ...{ setting, drawn: null },
+    pages: least(setting),
+  }));
+  for (;;) {
+    const found = bestOf(tries, most);
+    if (found === undefined) throw new RangeError("Cannot render a document: no setting given");
+    if (found.drawn !== null) return found.drawn;
+    found.drawn = await made(draw(found.setting));
+    const pages = found.drawn.document.getPageCount();
+    // A bound that was none says nothing about the others either.
+    if (pages < found.pages) for (const each of tries) if (each.drawn === null) each.pages = 1;
+    found.pages = pages;
   }
-  if (best === null) throw new RangeError("Cannot render a document: no setting given");
-  return best;
+}
+
+/** A setting with its pages: so many at least, until it is drawn. */
+interface Try<S> {
+  readonly setting: S;
+  pages: number;
+  drawn: Drawn | null;
+}
+
+/** The one that is the best, or may be as far as is known; drawn, it is the best. */
+function bestOf<S>(tries: readonly Try<S>[], most: number): Try<S> | undefined {
+  const fewest = (each: readonly Try<S>[]) => Math.min(...each.map(({ pages }) => pages));
+  const roomier = tries.slice(0, -1);
+  const open = fewest(roomier) > most ? tries : roomier;
+  const pages = fewest(open);
+  return open.find((each) => each.pages === pages);
 }
 
 async function made(element: ReactElement<DocumentProps>): Promise<Drawn> {

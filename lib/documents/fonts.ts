@@ -68,6 +68,25 @@ async function nameGlyphs(descriptor: {
   rememberShapes(data as unknown as Shaping);
 }
 
+/** A text as the letters' typeface shapes it, kerning included; sizes in units of the typeface. */
+export interface Shape {
+  /** A glyph 0 stands for a sign that the typeface lacks. */
+  readonly glyphs: readonly { readonly id: number; readonly codePoints: readonly number[] }[];
+  readonly positions: readonly { readonly xAdvance: number }[];
+  readonly unitsPerEm: number;
+}
+
+/**
+ * How a text is shaped in the letters' typeface, left to right: as the renderer asks for it, so that
+ * it is found again when the text is drawn. Only once the typefaces are ready.
+ */
+export function shapeOf(text: string, strong: boolean): Shape {
+  const { data } = Font.getFont({ fontFamily: FAMILY[0], fontWeight: strong ? 600 : 400 });
+  if (data === null) throw new Error(`Typeface ${FAMILY[0]} is not ready`);
+  const { glyphs, positions } = data["layout"](text, undefined, undefined, undefined, "ltr");
+  return { glyphs, positions, unitsPerEm: data["unitsPerEm"] };
+}
+
 /** Joined letters (ﬀ, ﬁ …) stand for the letters that they join, not for a sign of their own. */
 function isLigature(codePoint: number): boolean {
   return codePoint >= 0xfb00 && codePoint <= 0xfb4f;

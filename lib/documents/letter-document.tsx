@@ -14,17 +14,26 @@ import type { PrintPicture } from "./pictures.ts";
 import { exposedBox, FOLD, NUMBER_TEN } from "./window.ts";
 
 const LEFT = 72;
-const BODY_WIDTH = 468;
+/** How wide the words of a letter are, in points. */
+export const BODY_WIDTH = 468;
 const HEADER = 46;
+const FOOTER = 55;
+/** How much of a page a letter may fill, from above to below. */
+export const PAGE_ROOM = 792 - HEADER - FOOTER;
 /** Words of the letter begin below everything that the window may show. */
 const BODY_TOP = exposedBox(NUMBER_TEN, FOLD).bottom + 16;
+/** What of its first page the letterhead and the window take. */
+export const FIRST_ROOM = BODY_TOP - HEADER;
 /** Right of the window, whichever way the sheet has slid. */
 const ASIDE_LEFT = exposedBox(NUMBER_TEN, FOLD).right + 9;
+
+/** How large its subject is set. */
+export const SUBJECT = 15;
 
 const styles = StyleSheet.create({
   page: {
     paddingTop: HEADER,
-    paddingBottom: 55,
+    paddingBottom: FOOTER,
     paddingHorizontal: LEFT,
     fontFamily: FAMILY as unknown as string,
     fontSize: 10.5,
@@ -51,7 +60,7 @@ const styles = StyleSheet.create({
     borderTopWidth: 0.5,
     borderTopColor: INK.soft,
   },
-  subject: { fontSize: 15, fontWeight: 600, lineHeight: 1.2, marginBottom: 12 },
+  subject: { fontSize: SUBJECT, fontWeight: 600, lineHeight: 1.2, marginBottom: 12 },
   greeting: { marginBottom: 8 },
   second: { borderTopWidth: 1.5, borderTopColor: INK.ink, paddingTop: 5, marginBottom: 16 },
   secondFrom: { fontSize: 13, fontWeight: 600, marginBottom: 2 },
@@ -114,7 +123,7 @@ export function LetterDocument({
         <Aside letter={letter} />
         <View style={{ ...styles.foldTick, top: FOLD * 72 }} />
         <View style={{ ...styles.foldTick, top: FOLD * 144 }} />
-        <View style={{ height: BODY_TOP - HEADER }} />
+        <View style={{ height: FIRST_ROOM }} />
       </LetterPage>
       {also === undefined ? null : (
         <LetterPage letter={also} pictures={pictures} setting={setting}>

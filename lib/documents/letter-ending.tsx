@@ -8,6 +8,7 @@ type BlockOf<K extends LetterBlock["kind"]> = Extract<LetterBlock, { kind: K }>;
 
 const ending = StyleSheet.create({
   signature: { marginTop: 12 },
+  signedBeside: { flexDirection: "row", columnGap: 14 },
   closing: { marginBottom: 36 },
   signLine: { borderTopWidth: 0.5, borderTopColor: INK.ink, width: 230, marginBottom: 3 },
   signText: { fontSize: 9.5, lineHeight: 1.35 },
@@ -33,6 +34,7 @@ const ending = StyleSheet.create({
   halfShort: { width: 234, marginRight: 0, paddingRight: 8 },
   choiceBeside: { flexDirection: "row", marginBottom: 1, marginRight: 16, maxWidth: 450 },
   boxShort: { width: 15, fontSize: 10.5 },
+  choiceHalf: { flex: 1 },
   choiceShort: { flexShrink: 1, fontSize: 9.5, lineHeight: 1.35 },
   noteBeside: { fontSize: 8, color: INK.soft, marginRight: 6, marginTop: 6 },
   noteRest: { flex: 1, height: 15, borderBottomWidth: 0.4, borderBottomColor: INK.soft },
@@ -59,33 +61,39 @@ export function Ending({
   readonly setting: LetterSetting;
 }) {
   const { air, slip } = setting;
-  if (block.kind === "signature")
-    return <Signature block={block} closing={letter.closing} setting={setting} />;
+  if (block.kind === "signature") {
+    const Signed = slip === "short" ? ShortSignature : Signature;
+    return <Signed block={block} closing={letter.closing} air={air} />;
+  }
   if (block.kind !== "answer-slip") return null;
   const Slip = slip === "short" ? ShortSlip : LongSlip;
   return <Slip block={block} letter={letter} words={words} air={air} />;
 }
 
-function Signature({
-  block,
-  closing,
-  setting: { air, slip },
-}: {
+interface Signed {
   readonly block: BlockOf<"signature">;
   readonly closing: string;
-  readonly setting: LetterSetting;
-}) {
+  readonly air: number;
+}
+
+/** On a line: phone and email stand in the letterhead and on the slip. */
+function ShortSignature({ block: { lines }, closing, air }: Signed) {
+  return (
+    <View style={{ ...ending.signedBeside, marginTop: 4 + 10 * air }} wrap={false}>
+      <Text style={ending.signText}>{closing}</Text>
+      <View style={{ marginTop: 20 }}>
+        <View style={ending.signLine} />
+        <Text style={ending.signText}>{lines[0]}</Text>
+      </View>
+    </View>
+  );
+}
+
+function Signature({ block, closing, air }: Signed) {
   const [by = "", ...contact] = block.lines;
   const lines = air === 1 ? block.lines : [by, contact.join("  ·  ")];
   return (
-    <View
-      style={{
-        ...ending.signature,
-        marginTop: 2 + 10 * air,
-        marginBottom: slip === "short" ? 1 : 6,
-      }}
-      wrap={false}
-    >
+    <View style={{ ...ending.signature, marginTop: 2 + 10 * air, marginBottom: 6 }} wrap={false}>
       <Text style={{ ...ending.closing, marginBottom: 16 + 20 * air }}>{closing}</Text>
       <View style={ending.signLine} />
       {lines.map((line) => (
@@ -155,7 +163,7 @@ function ShortSlip({
   readonly air: number;
 }) {
   const { frame } = words;
-  const half = block.choices.length > 3 ? ending.halfShort : {};
+  const isHalf = block.choices.length > 3;
   return (
     <View style={{ ...ending.slip, marginTop: 4 + 14 * air }} wrap={false}>
       <View style={ending.lines}>
@@ -176,9 +184,14 @@ function ShortSlip({
       </Text>
       <View style={ending.choices}>
         {block.choices.map((choice) => (
-          <View key={choice} style={{ ...ending.choiceBeside, ...half }}>
+          <View
+            key={choice}
+            style={{ ...ending.choiceBeside, ...(isHalf ? ending.halfShort : {}) }}
+          >
             <Text style={ending.boxShort}>☐</Text>
-            <Text style={ending.choiceShort}>{choice}</Text>
+            <Text style={{ ...ending.choiceShort, ...(isHalf ? ending.choiceHalf : {}) }}>
+              {choice}
+            </Text>
           </View>
         ))}
       </View>

@@ -28,7 +28,7 @@ export const PLAIN_SETTINGS: readonly LetterSetting[] = [
   { ...ROOMY, pairs: true },
   CLOSE,
   { ...CLOSE, size: 9.5, tableSize: 8.75, air: 0.2, slip: "short" },
-  { ...CLOSE, size: 9.25, tableSize: 8.5, air: 0.1, columns: "sections", slip: "short" },
+  { ...CLOSE, size: 9, tableSize: 8.5, air: 0.3, columns: "sections", slip: "short" },
 ];
 
 /** Whether a letter has nothing but words: no drawing, no picture. */

@@ -40,7 +40,9 @@ function checked(text: string, what: string): string {
     .replace(/[\u2000-\u200a\u3000]/g, " ")
     // A time of day is not torn at a line's end.
     .replace(/(?<=\d) ([ap])\. m\./g, "\u00a0$1.\u00a0m.")
-    .replace(/(?<=\d) (AM|PM)\b/g, "\u00a0$1");
+    .replace(/(?<=\d) (AM|PM)\b/g, "\u00a0$1")
+    // Nor a room from its number.
+    .replace(/\b(Room|Suite|Hall|Sala|Salón) (?=\d)/g, "$1\u00a0");
   for (const sign of clean) {
     const point = sign.codePointAt(0) ?? 0;
     if (!canPrint(point)) throw new DocumentRefused(refusal(sign, point, { text: clean, what }));

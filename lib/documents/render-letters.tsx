@@ -8,7 +8,7 @@ import { drawLetters } from "./letters-apart.ts";
  * in the outline; ready to print, fold at the ticks and put into #10 window envelopes. The same
  * letters give the same bytes. `uploads` are the bytes of the stored pictures that they name, by id;
  * one that is not there leaves its caption alone. What a letter encloses follows it. Slow (some
- * 500 ms a letter), many of them on several processors: for the worker process only.
+ * 100 to 200 ms a letter), many of them on several processors: for the worker process only.
  * Throws DocumentRefused with words where a letter cannot be printed as it is, or none is given.
  */
 export async function renderLetters(

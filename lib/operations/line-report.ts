@@ -1,16 +1,24 @@
 import type { Db } from "#db/open.ts";
 import { getLineFile } from "#db/queries/line-file.ts";
+import { getRevisions } from "#db/queries/revision.ts";
 import { versionOf } from "#db/queries/summary.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 
-/** A line's file with everything that follows from it, as it stood at a version. */
-export interface LineReport {
+/** A line's file as it stood at one moment. */
+interface ReadFile {
   readonly file: LineFile;
-  readonly report: Report;
   readonly version: number;
+  /** How often each of its tables was saved: what goes back with rows that are typed. */
+  readonly revisions: Record<RowTable, number>;
+}
+
+/** A line's file with everything that follows from it, as it stood at a version. */
+export interface LineReport extends ReadFile {
+  readonly report: Report;
 }
 
 interface Kept extends LineReport {
@@ -28,7 +36,8 @@ const kept = new WeakMap<Db, Map<string, Kept>>();
 /**
  * A line's file and the report on it for a day; null where there is no such line. Both are kept in
  * memory and given again as long as the database says that nothing of the line, its authority or
- * the office changed, whoever wrote it.
+ * the office changed, whoever wrote it. Rows that are saved change the version, so that what is kept
+ * has the revisions of its own rows.
  */
 export function lineReport(db: Db, lineId: string, today: Day): LineReport | null {
   const reports = kept.get(db) ?? new Map<string, Kept>();
@@ -39,14 +48,10 @@ export function lineReport(db: Db, lineId: string, today: Day): LineReport | nul
     reports.set(lineId, found);
     return found;
   }
-  const read = db.transaction((one) => ({
-    version: versionOf(one, lineId),
-    file: getLineFile(one, lineId),
-  }));
-  if (read.file === null || read.version === null) return null;
+  const read = readFile(db, lineId);
+  if (read === null) return null;
   const made: Kept = {
-    file: read.file,
-    version: read.version,
+    ...read,
     report: reportOn(read.file, today),
     day: today,
     weight: weightOf(read.file),
@@ -54,6 +59,20 @@ export function lineReport(db: Db, lineId: string, today: Day): LineReport | nul
   reports.set(lineId, made);
   lighten(reports);
   return made;
+}
+
+/**
+ * A line's file with the revisions of its tables, of one moment; null where there is no such line. Read
+ * one after the other, another process may save in between: its rows would be taken for ones that the
+ * reader saw and took out.
+ */
+export function readFile(db: Db, lineId: string): ReadFile | null {
+  return db.transaction((one) => {
+    const file = getLineFile(one, lineId);
+    const version = versionOf(one, lineId);
+    if (file === null || version === null) return null;
+    return { file, version, revisions: getRevisions(one, lineId) };
+  });
 }
 
 /**

@@ -3,6 +3,7 @@ import { PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
 import type { Office } from "#lib/domain/facts/line-file.ts";
 import { OPEN_DAYS, type OpenHours } from "#lib/domain/facts/open-hours.ts";
 import { ADDRESS } from "#lib/domain/facts/party.ts";
+import { withStateWritten } from "#lib/domain/party/address.ts";
 import { addressProblems } from "#lib/domain/party/address-check.ts";
 import { phoneProblem } from "#lib/domain/party/phone.ts";
 import { fieldsFor } from "#lib/exchange/field.ts";
@@ -30,7 +31,7 @@ export const OfficeShape: z.ZodType<Office> = z
     compensationExpiresOn: f.day.nullable().default(null),
     businessLicense: f.text.default(""),
     businessLicenseExpiresOn: f.day.nullable().default(null),
-    address: fieldsShape(ADDRESS, "memory"),
+    address: fieldsShape(ADDRESS, "memory").transform(withStateWritten),
     phone: f.text.default(""),
     hours: openHours.nullable().default(null),
     onCallPhone: f.text.default(""),

@@ -4,6 +4,7 @@ import { putKeeper } from "#db/queries/summary.ts";
 import { getUser } from "#db/queries/user.ts";
 import type { LineFacts } from "#lib/domain/facts/line.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
+import { townWritten } from "#lib/domain/party/address.ts";
 import { lineShape } from "#lib/exchange/shape.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -19,7 +20,11 @@ export function openLine(
   const lineId = act.newId();
   const parsed = parse(lineShape("memory"), { ...input, id: lineId, openedOn: act.today });
   if (!parsed.ok) return parsed;
-  const line: LineFacts = { ...parsed.value, name: parsed.value.name.trim() };
+  const line: LineFacts = {
+    ...parsed.value,
+    name: parsed.value.name.trim(),
+    town: townWritten(parsed.value.town),
+  };
   return act.db.transaction(
     (db) => {
       if (line.authorityId !== null && getAuthority(db, line.authorityId) === null)

@@ -2,6 +2,7 @@ import { getAuthority, putAuthority } from "#db/queries/authority.ts";
 import { listLines } from "#db/queries/line.ts";
 import { AUTHORITY_PART_NAMES, type Authority } from "#lib/domain/facts/authority.ts";
 import type { StatutoryPaper } from "#lib/domain/facts/statutory-paper.ts";
+import { withStateWritten } from "#lib/domain/party/address.ts";
 import { reachProblems } from "#lib/domain/party/address-check.ts";
 import { withOwnParts } from "#lib/domain/responsibility/own-parts.ts";
 import { authorityShape } from "#lib/exchange/shape.ts";
@@ -23,7 +24,7 @@ export function saveAuthority(
     const parsed = parse(authorityShape("memory"), withOwnParts(authority));
     if (!parsed.ok) return parsed;
     const before = getAuthority(db, parsed.value.id);
-    const after = withOwnConfirmations(before, parsed.value);
+    const after = withOwnConfirmations(before, withStatesWritten(parsed.value));
     const odd =
       oddReach(before, after) ??
       idTwice(after) ??
@@ -43,6 +44,14 @@ export function saveAuthority(
       write: (one) => putAuthority(one, after),
     });
   });
+}
+
+function withStatesWritten(authority: Authority): Authority {
+  return {
+    ...authority,
+    address: withStateWritten(authority.address),
+    statutoryPapers: authority.statutoryPapers.map(withStateWritten),
+  };
 }
 
 /**

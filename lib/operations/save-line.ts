@@ -1,5 +1,6 @@
 import { updateLine } from "#db/queries/line.ts";
 import type { LineFacts } from "#lib/domain/facts/line.ts";
+import { townWritten } from "#lib/domain/party/address.ts";
 import { lineShape } from "#lib/exchange/shape.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -43,7 +44,11 @@ export function saveLine(
     );
     const parsed = parse(lineShape("memory"), { ...line, ...typed });
     if (!parsed.ok) return parsed;
-    const after: LineFacts = parsed.value;
+    const { town } = parsed.value;
+    const after: LineFacts = {
+      ...parsed.value,
+      town: facts.town === undefined ? town : townWritten(town),
+    };
     const changed = TYPED.filter((field) => line[field] !== after[field]);
     const pick = (from: LineFacts) =>
       Object.fromEntries(changed.map((field) => [field, from[field]]));

@@ -11,6 +11,8 @@ import {
   type PersonProblem,
   type PersonProblemReason,
   type PersonRow,
+  peopleWritten,
+  personRows,
 } from "#lib/domain/party/people.ts";
 import { type Nonsense, nonsenseIn } from "#lib/domain/report/sense.ts";
 import { fieldsShape } from "#lib/exchange/shape.ts";
@@ -18,7 +20,7 @@ import { err, ok, type Result } from "#lib/result.ts";
 import type { Act } from "./act.ts";
 import { closedWords } from "./change.ts";
 import { saveTables } from "./row-writes.ts";
-import type { CellProblem, RowsRefusal } from "./save-rows.ts";
+import type { CellProblem, RowsRefusal, RowsSaved } from "./save-rows.ts";
 
 const PERSON = fieldsShape(PERSON_ROW.fields, "memory");
 
@@ -42,10 +44,7 @@ interface PeopleInput {
  * saved since `base`, where lines contradict each other, and where somebody who would be gone is
  * named by a letter or a consent.
  */
-export function savePeople(
-  act: Act,
-  input: PeopleInput,
-): Result<{ revision: number }, RowsRefusal> {
+export function savePeople(act: Act, input: PeopleInput): Result<RowsSaved, RowsRefusal> {
   if (!mayDo(act.actor.role, "work-the-file")) return refusePeople("not-allowed");
   if (!Array.isArray(input.rows))
     return refusePeople("bad-value", {
@@ -54,10 +53,7 @@ export function savePeople(
   return act.db.transaction((db) => saveIn({ ...act, db }, input), { behavior: "immediate" });
 }
 
-function saveIn(
-  act: Act,
-  { lineId, base, rows }: PeopleInput,
-): Result<{ revision: number }, RowsRefusal> {
+function saveIn(act: Act, { lineId, base, rows }: PeopleInput): Result<RowsSaved, RowsRefusal> {
   const before = getLineFile(act.db, lineId);
   if (before === null) return refusePeople("not-found", { by: "the line" });
   const closed = closedWords(before);
@@ -73,7 +69,11 @@ function saveIn(
   const refusal = refusalOf({ before, after, kept, rows: parsed.value });
   if (refusal !== null) return refusal;
   saveTables(act, { before, after, tables: PEOPLE_TABLES });
-  return ok({ revision: peopleRevision(getRevisions(act.db, lineId)) });
+  const original = new Map(personRows(before).map((row) => [row.id, row]));
+  return ok({
+    revision: peopleRevision(getRevisions(act.db, lineId)),
+    otherwise: peopleWritten(parsed.value, original).filter((row, at) => row !== parsed.value[at]),
+  });
 }
 
 function lastSave(db: Db, lineId: string): { by: string; at: string } {

@@ -16,7 +16,7 @@ import { settledElsewhere } from "./row-guard.ts";
 import { saveTables } from "./row-writes.ts";
 import { heldCells, orderCells, removalWords } from "./scope-guard.ts";
 import { followSightings } from "./sightings.ts";
-import { oddlyTyped } from "./typed-cells.ts";
+import { oddlyTyped, statesWritten } from "./typed-cells.ts";
 
 /** What is wrong in one cell; `row` counts the rows that were sent, from 0. */
 export interface CellProblem {
@@ -124,7 +124,8 @@ function saveIn(act: Act, input: RowsOrder): Result<RowsSaved, RowsRefusal> {
   if (whole === null) return refuseRows("bad-value", { by: ODD_ORDER });
   const parsed = parseRows(table, whole, new Set<unknown>(file[table]));
   if (!parsed.ok) return parsed;
-  const wanted = followSightings(act, { ...file, [table]: parsed.value }, { table, before: file });
+  const typed = statesWritten({ ...file, [table]: parsed.value }, { table, before: file });
+  const wanted = followSightings(act, typed, { table, before: file });
   const refusal = refusalOf(act, { table, before: file, after: wanted });
   if (refusal !== null) return err(refusal);
   const states = { before: file, after: wanted };

@@ -1,5 +1,6 @@
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import { withStateWritten } from "#lib/domain/party/address.ts";
 import { addressProblems } from "#lib/domain/party/address-check.ts";
 import { phoneProblem } from "#lib/domain/party/phone.ts";
 
@@ -31,4 +32,20 @@ export function oddlyTyped({
     if (message === null || was.get(id) === contactPhone) return [];
     return [{ row, column: "contactPhone", message }];
   });
+}
+
+/** States as they were typed now, in their two letters; those that stood in the file are left alone. */
+export function statesWritten(
+  after: LineFile,
+  { table, before }: { readonly table: RowTable; readonly before: LineFile },
+): LineFile {
+  if (table !== "properties") return after;
+  const was = new Map(before.properties.map(({ id, address }) => [id, address.state]));
+  const properties = after.properties.map((property) => {
+    const { id, address } = property;
+    if (was.get(id) === address.state) return property;
+    const written = withStateWritten(address);
+    return written === address ? property : { ...property, address: written };
+  });
+  return { ...after, properties };
 }

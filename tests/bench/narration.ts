@@ -116,9 +116,10 @@ function offBy({ log, expected }: Narrated, draft: Draft, row: ExpectedRow): num
   return off <= Math.max(NEAR, row.near ?? 0) ? off + side : null;
 }
 
-/** Where a drafted row lies, on the axis of the log that was expected. */
+/** Where a drafted row lies, on the axis of the log that was expected; a way in at the main is the main. */
 function feetOf({ log, expected }: Pick<Narrated, "log" | "expected">, draft: Draft) {
-  if (log.measuredFrom === expected.measuredFrom)
+  const atMain = log.measuredFrom === "main" && expected.main === 0;
+  if (log.measuredFrom === expected.measuredFrom || atMain)
     return draft.counter === null ? null : draft.counter / 100;
   return expected.measuredFrom === "main" && draft.fromMain !== null ? draft.fromMain / 100 : null;
 }

@@ -128,6 +128,8 @@ function GridTable({
   const label = props.label ?? `One ${props.addWord ?? "row"} a line`;
   const lines = readOnly ? state.lines : [...state.lines, blankLine(state)];
   const { spans, rowHeight } = useRowWindow(box, lines.length);
+  if (readOnly && lines.length === 0 && unsent === 0)
+    return <p className={styles["empty"]}>{nothingEntered(props.emptyWords)}</p>;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: hears when the focus leaves the table
     <div
@@ -194,6 +196,11 @@ function GridTable({
       {state.conflict === null ? null : <ConflictPanel grid={grid} spec={spec} />}
     </div>
   );
+}
+
+/** To somebody who only reads: that there is nothing yet, not how it is entered. */
+function nothingEntered(emptyWords = "Nothing entered yet."): string {
+  return emptyWords.split(/(?<=\.) /)[0] ?? emptyWords;
 }
 
 /** Stands for rows that are not drawn. */

@@ -1,10 +1,9 @@
 import "server-only";
 import type { Stopped } from "#app/action.ts";
-import { getLineFile } from "#db/queries/line-file.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import type { Act } from "#lib/operations/act.ts";
+import { readFile } from "#lib/operations/line-report.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import { err, ok, type Result } from "#lib/result.ts";
 
@@ -31,15 +30,28 @@ export function appendRows(
   return changed.ok ? ok({ count }) : changed;
 }
 
+type RowsChange = (
+  rows: readonly { readonly id: string }[],
+  file: LineFile,
+) => Result<Rows, Stopped>;
+
 /** Changes a table as it is now, for forms that stand beside it; says what is to be fixed. */
-export function changeRows(
+export function changeRows(act: Act, place: TablePlace, change: RowsChange): Result<null, Stopped> {
+  // Nobody else saves between reading and writing: their rows would be gone.
+  return act.db.transaction((db) => changeIn({ ...act, db }, place, change), {
+    behavior: "immediate",
+  });
+}
+
+function changeIn(
   act: Act,
   { lineId, table }: TablePlace,
-  change: (rows: readonly { readonly id: string }[], file: LineFile) => Result<Rows, Stopped>,
+  change: RowsChange,
 ): Result<null, Stopped> {
-  const file = getLineFile(act.db, lineId);
-  if (file === null) return err({ reason: "not-found", path: "", detail: "" });
-  const base = getRevisions(act.db, lineId)[table];
+  const read = readFile(act.db, lineId);
+  if (read === null) return err({ reason: "not-found", path: "", detail: "" });
+  const { file, revisions } = read;
+  const base = revisions[table];
   const rows = change(file[table], file);
   if (!rows.ok) return rows;
   if (rows.value === file[table]) return ok(null);

@@ -8,6 +8,7 @@ import { getOffice } from "#db/queries/office.ts";
 import type { QuestionAnswer } from "#lib/domain/desk/answer.ts";
 import { answersOn } from "#lib/domain/desk/answers.ts";
 import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
+import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import type { User } from "#lib/domain/facts/user.ts";
 import { type Deed, mayDo } from "#lib/domain/facts/user.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
@@ -16,6 +17,8 @@ import { type LineReport, lineReport } from "#lib/operations/line-report.ts";
 export interface OpenFile {
   readonly file: LineFile;
   readonly report: Report;
+  /** Of the file's own rows: what a table is saved with again. */
+  readonly revisions: Record<RowTable, number>;
   readonly office: Office | null;
   /** The ten questions with their answers so far. */
   readonly answers: readonly QuestionAnswer[];
@@ -32,11 +35,12 @@ export const lineFileOf = cache(async (lineId: string): Promise<OpenFile> => {
   const user = await requireUser();
   const found = lineReport(db(), lineId, today());
   if (found === null) return notFound();
-  const { file, report } = found;
+  const { file, report, revisions } = found;
   const office = getOffice(db());
   return {
     file,
     report,
+    revisions,
     office,
     answers: answersTo(found, office),
     user,

@@ -30,7 +30,7 @@ interface Part {
   readonly name: string;
   /** It stands in the list only where it is used; another page leads to it before that. */
   readonly isUsed?: (file: LineFile) => boolean;
-  /** Work is left there. */
+  /** Work is left there; none is on a closed file. */
   readonly isOpen?: (file: LineFile, report: Report) => boolean;
 }
 
@@ -219,7 +219,11 @@ const partsOfAll = remembered(
         question,
         (PARTS[question] ?? [])
           .filter(({ isUsed }) => isUsed?.(file) ?? true)
-          .map(({ slug, name, isOpen }) => ({ slug, name, open: isOpen?.(file, report) ?? false })),
+          .map(({ slug, name, isOpen }) => ({
+            slug,
+            name,
+            open: file.line.closedOn === null && (isOpen?.(file, report) ?? false),
+          })),
       ]),
     ),
 );

@@ -6,9 +6,8 @@ import type { GridRow } from "#app/_components/grid/column.ts";
 import { db } from "#app/db.ts";
 import { sentenceOf } from "#app/messages.ts";
 import { requireAct } from "#app/session.ts";
-import { getLineFile } from "#db/queries/line-file.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
+import { readFile } from "#lib/operations/line-report.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 
 /**
@@ -33,12 +32,13 @@ export async function saveRowsAction(
   }
   const { reason, cells, by, at } = saved.error;
   if (reason === "changed-meanwhile") {
+    const now = readFile(db(), lineId);
     return {
       status: "changed-meanwhile",
       by,
       at,
-      revision: getRevisions(db(), lineId)[table],
-      rows: (getLineFile(db(), lineId)?.[table] ?? []) as unknown as readonly GridRow[],
+      revision: now?.revisions[table] ?? 0,
+      rows: (now?.file[table] ?? []) as unknown as readonly GridRow[],
     };
   }
   if (reason === "bad-rows") return { status: "refused", message: "", cells };

@@ -102,6 +102,12 @@ export const TOLD_WORDS: Record<ToldCell["state"], string> = {
   failed: "not delivered",
 };
 
+/** How a letter stands in two: what was done, with which a day goes on, and what is not known of it. */
+export function toldParts(state: ToldCell["state"]): { done: string; butNot: string } {
+  const [done = "", butNot = ""] = TOLD_WORDS[state].split(", ");
+  return { done, butNot: butNot === "" ? "" : `; ${butNot}` };
+}
+
 /** What shows that a letter arrived. */
 export const PROOF_WORDS: Record<NonNullable<ToldCell["provenBy"]>, string> = {
   answer: "they replied",

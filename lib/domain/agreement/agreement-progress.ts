@@ -23,6 +23,8 @@ interface AgreementHolder {
   readonly partyId: string;
   /** Name with the capacity in which it is signed. */
   readonly name: string;
+  readonly holder: string;
+  readonly capacity: string;
   readonly capacityMissing: boolean;
   readonly propertyIds: readonly string[];
   readonly signedOn: Day | null;
@@ -82,13 +84,14 @@ function holdersOf(
 ): AgreementHolder[] {
   const holders = new Map<string, AgreementHolder>();
   for (const { propertyId } of shares.filter(({ parts }) => parts > 0)) {
-    for (const { partyId, name, capacityMissing } of signersFor(file, propertyId)) {
+    for (const signer of signersFor(file, propertyId)) {
+      const { partyId, name, holder, capacity, capacityMissing } = signer;
       const known = holders.get(partyId);
       const dayOf = (kind: AgreementStepKind) =>
         round.find((step) => step.kind === kind && step.partyId === partyId)?.on ?? null;
       holders.set(partyId, {
         partyId,
-        name,
+        ...{ name, holder, capacity },
         capacityMissing: capacityMissing || known?.capacityMissing === true,
         propertyIds: [...(known?.propertyIds ?? []), propertyId],
         signedOn: dayOf("signed"),

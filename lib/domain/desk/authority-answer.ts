@@ -136,7 +136,8 @@ function openings(file: LineFile, report: Report, checks: readonly PacketCheck[]
   );
   if (stopped.length > 0)
     open.push({
-      closes: `Nothing can be submitted while ${sayCount(stopped.length, "hold")} ${forCount(stopped.length, "is", "are")} open: ${sayList(stopped.map(({ subjectLabel }) => subjectLabel))}`,
+      closes: `Lift ${sayCount(stopped.length, "hold")}: nothing can be submitted until then`,
+      where: "reconcile#holds",
       pressing: PRESSING.stalls,
     });
   if (file.permits.length === 0 && open.length === 0)

@@ -4,6 +4,7 @@ import { LETTER_SAID, METHOD_WORDS } from "../facts/notice-words.ts";
 import { formatAddress, stateLetters } from "../party/address.ts";
 import { mailTo } from "../party/mail-to.ts";
 import type { Language } from "../say/language.ts";
+import { formatDate } from "../time/format-day.ts";
 import { inMailingOrder } from "./mailing-order.ts";
 
 const LANGUAGE_NAMES: Record<Language, string> = { en: "English", es: "Spanish" };
@@ -53,7 +54,7 @@ export function mailingList(file: LineFile, notices: readonly Notice[]): string[
       languages.map((language) => LANGUAGE_NAMES[language]).join(" and "),
       party?.email ?? "",
       attempt === undefined ? "" : METHOD_WORDS[attempt.method],
-      attempt?.sentOn ?? "",
+      attempt === undefined ? "" : formatDate(attempt.sentOn),
       attempt?.tracking ?? "",
     ];
   });

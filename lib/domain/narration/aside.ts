@@ -1,14 +1,7 @@
-import { groupedBy, inClause, type Talk } from "./said.ts";
+import { inClause, type Of, type Talk } from "./said.ts";
+import { partsOf } from "./sentences.ts";
 import type { Word } from "./word.ts";
 
-/** What is so in general, was once, or ought to be: nobody sees it now. */
-const GENERAL =
-  /\b(times out of|scale of|always|usually|sometimes|whenever|typically|generally|most (of )?(the |these )?(laterals|houses|people|lines|pipes|roots)|remember|every (second|third|other|house|single)|look for|looks for|looking for|(is|are) good for|what they do|what happens|that's why|you never|never want|you want to|would've been|would have been|would expect|you'd expect|(a|an) \w+( \w+)? is (where|when|how|a)|you'll find|if (a|an|you|it|they|there|the|your|that|this)|(was|were) used|paid|that's where (they|he|she|we|you|somebody|someone) (cut|had|did|fixed|dug|jetted|got|put|used)|that's where (the|all the) \w+ (is|are|runs?|goes?|get)|will kill|the way the|the right way|as a rule|in general|can cause|causes|means that|tends? to)\b/;
-/** What was paid for, and what is to be done. */
-const DEALS = /\b(recommend|recommends|recommending|quote|quoted|bid|bids|estimate|est\.)\b/;
-/** `Roots come in at the joints`, `when you've got a hole`: what is so whenever it happens. */
-const HABIT =
-  /^(so |and |but )?when (you|you've|a|it|they|there's|the) |^(so |well |and |but )?(roots|cracks|bellies|people|trees|joints|taps|grease) (come|go|get|grow|like|love|want|happen|form|do|build)\b/;
 /** Words by which somebody points at what is there. */
 const POINTING =
   /\b(there's|there is|here's|here is|right here|right there|you got|you've got|i've got|we've got|we got|i got|see that|see this|see it|look at|i see|you can see)\b/;
@@ -47,9 +40,47 @@ export function asideClauses(talk: Talk): Set<number> {
     const text = part.map((word) => word.text).join(" ");
     if (isElsewhere(talk, part, text)) for (const clause of breathOf(talk, part)) aside.add(clause);
     recap = recap || (RECAP.test(text) && isLate(talk, part[0]?.sentence ?? 0));
-    if (recap || isAside(talk, part, text)) for (const { clause } of part) aside.add(clause);
+    if (recap || isListed(talk, part) || isAside(talk, part, text))
+      for (const { clause } of part) aside.add(clause);
   }
   return aside;
+}
+
+/** So many things told before, named in one sentence with no footage, are gone through once more. */
+const LISTED = 3;
+
+/** `so that’s two taps, the crack, the belly and some roots` */
+function isListed(talk: Talk, part: readonly Word[]): boolean {
+  const clauses = new Set(part.map(({ clause }) => clause));
+  const marks = [...clauses].flatMap((clause) => inClause(talk, clause));
+  if (
+    marks.some((mark) => mark.what === "distance" && mark.distance.weight > 1 && isNew(talk, mark))
+  )
+    return false;
+  const things = marks.filter((mark) => mark.what === "thing");
+  const known = things.filter((mark) => isKnown(talk, mark, things[0]?.at ?? 0));
+  return (
+    new Set(known.map((mark) => labelOf(mark))).size >= LISTED && known.length === things.length
+  );
+}
+
+function labelOf({ thing }: Of<"thing">): string {
+  return thing.fault ?? thing.kind;
+}
+
+function isKnown(talk: Talk, mark: Of<"thing">, before: number): boolean {
+  return talk.said
+    .slice(0, before)
+    .some((old) => old.what === "thing" && labelOf(old) === labelOf(mark));
+}
+
+/** A footage that was not read off before. */
+function isNew(talk: Talk, mark: Of<"distance">): boolean {
+  return !talk.said
+    .slice(0, mark.at)
+    .some(
+      (old) => old.what === "distance" && Math.abs(old.distance.from - mark.distance.from) < 100,
+    );
 }
 
 function isElsewhere(talk: Talk, part: readonly Word[], text: string): boolean {
@@ -80,7 +111,7 @@ const COUNTED =
 
 function isAside(talk: Talk, part: readonly Word[], text: string): boolean {
   if (COUNTED.test(text)) return true;
-  if (DEALS.test(text) || THEIRS.test(text) || ELSEWHERE.test(text)) return true;
+  if (THEIRS.test(text) || ELSEWHERE.test(text)) return true;
   if (DONE_BEFORE.test(text) && BEFORE.test(text) && !POINTING.test(text)) return true;
   const clauses = new Set(part.map(({ clause }) => clause));
   const marks = [...clauses].flatMap((clause) => inClause(talk, clause));
@@ -88,7 +119,7 @@ function isAside(talk: Talk, part: readonly Word[], text: string): boolean {
     return true;
   if (isQuestion(talk, part, text)) return true;
   if (marks.some((mark) => mark.what === "distance" && mark.distance.kind === "at")) return false;
-  return HABIT.test(text) || KIND.test(text) || (GENERAL.test(text) && !POINTING.test(text));
+  return KIND.test(text);
 }
 
 /** Asks whether something is there, or what it is: `Did you see any roots?`, `Is that a crack?`. */
@@ -111,16 +142,6 @@ function isQuestion(talk: Talk, part: readonly Word[], text: string): boolean {
   const next = (part.at(-1)?.sentence ?? 0) + 1;
   const answer = talk.speech.words.filter(({ sentence }) => sentence === next);
   return !YES.test(answer.map((word) => word.text).join(" "));
-}
-
-/** Nobody says so many words in a sentence; it is talk without points. */
-const LONG = 30;
-
-/** The sentences; those that are too long clause by clause. */
-function partsOf(words: readonly Word[]): Word[][] {
-  return [...groupedBy(words, ({ sentence }) => sentence).values()].flatMap((sentence) =>
-    sentence.length > LONG ? [...groupedBy(sentence, ({ clause }) => clause).values()] : [sentence],
-  );
 }
 
 /** Only what comes after most of the talk can sum it up. */

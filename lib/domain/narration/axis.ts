@@ -26,13 +26,15 @@ export function axisOf(
   sense: Sense,
   { run, mainSaid }: { readonly run: NarrationRun; readonly mainSaid: Cft | null },
 ): Axis {
-  const mainCounter = run.mainCounter ?? mainSaid;
-  const heard = heardFrom(talk, sense, { ...run, mainCounter });
-  const tied = run.measuredFrom === "access" && run.mainCounter !== null && run.mainCounter > 0;
+  const up = run.looks === "upstream" && isUpFromMain(talk);
+  const mainCounter = run.mainCounter ?? (up ? 0 : mainSaid);
+  const heard = up ? "main" : heardFrom(talk, sense, { ...run, mainCounter });
+  const tied =
+    run.measuredFrom === "access" && (up || (run.mainCounter !== null && run.mainCounter > 0));
   const measuredFrom = tied ? "access" : (heard ?? run.measuredFrom ?? "access");
   return {
     measuredFrom,
-    toldFromMain: tied && heard === "main",
+    toldFromMain: tied && !up && heard === "main",
     mainCounter: measuredFrom === "main" ? 0 : mainCounter,
     looks: run.looks,
   };
@@ -51,6 +53,17 @@ function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | n
   );
   const fromMain = distances.filter(({ distance }) => distance.base === "main").length;
   return fromMain > 0 && (zero === null || fromMain * 2 > distances.length) ? "main" : null;
+}
+
+const MAIN_SIDE = /\b(main|manhole|tap|saddle|city|street|sewer|connection)\b/;
+const OTHER_SIDE =
+  /(?<!\b(?:to|toward|towards|until|till|for|at|reach) (?:the |a |that |their |her |his )?(?:\w+ )?)\b(cleanout|clean out|basement|crawl space|riser|stack|toilet)\b|\b(zero|zeroed|reset)( \w+){0,2} (at|in|on) (the|a|this) (\w+ )?(cleanout|clean out)\b/;
+
+/** Going up, whoever speaks of the main or the manhole before the first footage, and of no other way in, set it to zero there. */
+function isUpFromMain(talk: Talk): boolean {
+  const first = talk.said.find((mark) => mark.what === "distance" && mark.distance.from > 0);
+  const opening = wordsOf(talk, 0, first ? first.from : talk.speech.words.length);
+  return MAIN_SIDE.test(opening) && !OTHER_SIDE.test(opening);
 }
 
 /** So many readings tell a way. */

@@ -49,6 +49,8 @@ function isAlike(talk: Talk, mark: Said, before: Said | undefined): boolean {
     );
   }
   const between = wordsOf(talk, before.to, mark.from);
+  // `one percent fall, maybe one and a half`
+  if (OF_THE_PIPE.test(before.why) && EVEN.test(between)) return true;
   return /^(a house|nothing)/.test(before.why) && INSTEAD.test(between);
 }
 
@@ -56,6 +58,9 @@ function isAlike(talk: Talk, mark: Said, before: Said | undefined): boolean {
 const ROW = 1_200;
 
 const INSTEAD = /^([\w']+ ){0,2}(but|not|and) (it's|that's|it is)$|^(and|or|not)$/;
+
+const EVEN =
+  /^(percent|%|degrees|fall|grade|slope|blocked|closed|full|of it|deep|so|pretty much|almost| )*(or|maybe|or maybe|or even|even|maybe even|call it|if not|or like|could be)( like| about| more like)?$/;
 
 const UNTOLD = "nothing said beside it makes it a footage";
 
@@ -183,22 +188,40 @@ function joins(talk: Talk, at: number): boolean {
 
 /** `twenty-seven isn’t on this line`, `seventeen has the same`: a house; no footage has or refuses. */
 function isSubject(talk: Talk, mark: Said): boolean {
-  const rest = wordsOf(talk, mark.to, Math.min(mark.to + 3, spanAt(talk, mark.clause).to));
+  const [, next] = [mark, talk.said[mark.at + 1]];
+  const to = next?.what === "distance" && isCoordinated(talk, next) ? next.to : mark.to;
+  const rest = wordsOf(talk, to, Math.min(to + 3, spanAt(talk, mark.clause).to));
   if (
     /^(isn't|doesn't|don't|didn't|won't|can't|wasn't|hasn't|never|does|did|might|could|would|said|says|out here|across the)\b/.test(
       rest,
     )
   )
     return true;
+  if (isCoordinated(talk, mark) && THEY.test(rest)) return true;
   const tells = inClause(talk, mark.clause).some(
     (other) => other.at > mark.at && /^(thing|material)$/.test(other.what),
   );
   return /^(has|have|had)\b/.test(rest) && !tells;
 }
 
+/** `thirty-two and thirty-four are the two in back`, `sixteen through twenty-four all tie in`: several do what people do. */
+const THEY =
+  /^((are|were) (the|both|all|on|in|next|rentals?|houses|mine|theirs|his|hers)|(all |both |each )?(share|tie|tied|have|belong|go|drain|use|want|pay|live|come|get|got|had|are))\b/;
+
+function isCoordinated(talk: Talk, mark: Said): boolean {
+  const [before, next] = [talk.said[mark.at - 1], talk.said[mark.at + 1]];
+  const joint = /^(and|&|through|thru|or)$/;
+  const pair =
+    (before !== undefined && joint.test(wordsOf(talk, before.to, mark.from))) ||
+    (next?.what === "distance" && joint.test(wordsOf(talk, mark.to, next.from)));
+  const range = mark.what === "distance" && mark.distance.to !== null;
+  const from = pair && before?.what === "distance" ? before.from : mark.from;
+  return (pair || range) && !PLACES.test(wordsOf(talk, from - 2, from));
+}
+
 /** `the next house up is twenty-one`, `it’s the second door, seventeen`. */
 const HOUSES =
-  /\b(house|door|address|neighbor|duplex|apartment|residence|home)('s)?( (?!at\b)[\w']+){0,4}$/;
+  /\b((?:gray|grey|white|blue|green|yellow|red|brick|tan|brown|corner|end) one|house|door|address|neighbor|duplex|apartment|residence|home)('s)?( (?!at\b)[\w']+){0,4}$/;
 const NOT_HOUSES =
   /\b(from|of|off|to|toward|towards|at|into|behind|outside|past|under|leaving|inside|in) (the|her|his|their|our|your|this|that) (\w+ )?(house|door|home)\b/;
 
@@ -242,7 +265,7 @@ function isReadOut(talk: Talk, mark: Of<"distance">, lead: string): boolean {
   if (/^(flat|even|on the (nose|dot|button))\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
     return true;
   if (/\band (a half|some|change|a quarter)/.test(own) && FIRST.test(lead)) return true;
-  return /^(on|even on) (the |my )?(counter|footage|screen|reel|display|monitor)\b/.test(
+  return /^(on|even on) (the |my )?(counter|footage|screen|reel|monitor)\b/.test(
     wordsOf(talk, mark.to, mark.to + 4),
   );
 }
@@ -289,6 +312,7 @@ const PLAIN = new Set(
    counter footage feet foot ft tenth tenths camera number counting distance spot place point
    pipe line lateral side left right top bottom hand wall crown invert flow joint hub bell end main house cleanout access street upstream downstream
    first second third last next another other one two both more most all any some each every same
+   no nope nah oops whoops wait sorry mean meant lied misread wrong actually scratch strike correction did
    big small bad worse worst good clear open long short deep depth half quarter quarters
    es el la los las en de y aqui ya con un una
    let let's him them something somewhere somebody someone somebody's someone's everything nothing thing

@@ -17,10 +17,7 @@ interface Changes {
  */
 export function withoutCorrected(talk: Talk): Talk {
   const changes: Changes = { struck: deniedByAnswer(talk), instead: new Map() };
-  for (const mark of talk.said) {
-    if (changes.struck.has(mark.at)) continue;
-    putRight(talk, mark, changes);
-  }
+  for (const mark of talk.said) if (!changes.struck.has(mark.at)) putRight(talk, mark, changes);
   for (const mark of talk.said) if (isSettled(talk, mark)) changes.struck.add(mark.at);
   const left = talk.said.filter((mark) => !changes.struck.has(mark.at));
   const said = left.map((mark, at) => ({ ...corrected(mark, changes), at }));
@@ -43,7 +40,7 @@ function isQuotedBack(talk: Talk, mark: Said): boolean {
 }
 
 const QUOTED =
-  /\b(did i say|have i said|i know i said|i think i said|i might have said|(scratch|strike|forget|drop) (the|that))( at| on| the| it was)*$/;
+  /\b(did i say|have i said|i know i said|i think i said|i might have said|(scratch|strike|forget|drop) (the|that)|not)( at| on| the| it was)*$/;
 
 /** What was told as that is what is said next instead; nothing where nothing else is said. */
 function replaceQuoted(talk: Talk, mark: Said, { struck, instead }: Changes): void {

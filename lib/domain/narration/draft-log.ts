@@ -21,6 +21,7 @@ import { type Heard, heardIn } from "./heard.ts";
 import type { Distance } from "./mark.ts";
 import { merged } from "./merge.ts";
 import { inOrder, placeAt } from "./place.ts";
+import { withRepaired } from "./repaired.ts";
 import {
   inClause,
   inSentence,
@@ -50,13 +51,13 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const transcript = parseTranscript(text);
   const speech = speechOf(transcript.cues, transcript.format);
   const talk = withoutCorrected(
-    withoutStrangers(withoutDepthCalls(talkOf(speech, marksIn(speech.words)))),
+    withoutStrangers(withRepaired(withoutDepthCalls(talkOf(speech, marksIn(speech.words))))),
   );
   const sense = senseOf(talk);
   const said = mainSaid(groundOf(talk, sense, axisOf(talk, sense, { run, mainSaid: null })));
   const axis = axisOf(talk, sense, { run, mainSaid: said });
   const ground = groundOf(talk, sense, axis);
-  const whole = merged(withEnds(ground, absorbed(heardIn(ground))));
+  const whole = merged(ground, withEnds(ground, absorbed(heardIn(ground))));
   const rows = withoutEvidence(ground, whole).filter((row) => row.kind !== "main");
   return {
     format: transcript.format,

@@ -141,7 +141,8 @@ function vagueNumber(words: readonly string[], at: number): SpokenNumber | null 
   if (value === undefined) return null;
   const to = words[at + 1] === "of" ? at + 2 : at + 1;
   // `forty bucks a foot`
-  if (words[at] === "a" && PRICED.test(words[at - 1] ?? "")) return null;
+  if (words[at] === "a" && (PRICED.test(words[at - 1] ?? "") || spokenNumber(words, at - 1)))
+    return null;
   return FOOT.has(words[to] ?? "") ? { value, to, parts: false, style: "plain", one: false } : null;
 }
 

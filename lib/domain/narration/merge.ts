@@ -1,20 +1,19 @@
 import { DEGREES, type Degree } from "../facts/run.ts";
 import type { Cft } from "../length/station.ts";
+import type { Ground } from "./ground.ts";
 import type { Heard } from "./heard.ts";
 import { inOrder } from "./place.ts";
 import { isLong } from "./stretch.ts";
+import type { Track } from "./track.ts";
 
 /** So near to each other two mentions of a kind are one thing. */
 const SAME_PLACE = 100;
-/** A thing without a reading, named again with one so soon, is the same; thousandths of a second. */
-const SOON = 30_000;
-const AT_ONCE = 6_000;
 
 /** Puts repeated mentions of one thing into one row; what the later one adds is added. */
-export function merged(heard: readonly Heard[]): Heard[] {
+export function merged({ track }: Ground, heard: readonly Heard[]): Heard[] {
   const rows: Heard[] = [];
   for (const next of heard) {
-    const at = rows.findLastIndex((row) => isSame(row, next));
+    const at = rows.findLastIndex((row) => isSame(track, row, next));
     const row = rows[at];
     if (row) rows[at] = together(row, next);
     else rows.push(next);
@@ -22,13 +21,13 @@ export function merged(heard: readonly Heard[]): Heard[] {
   return rows;
 }
 
-function isSame(row: Heard, next: Heard): boolean {
+function isSame(track: Track, row: Heard, next: Heard): boolean {
   const alike = row.kind === next.kind && row.fault === next.fault && row.mark.at !== next.mark.at;
   if (!alike || row.kind === "material" || row.kind === "remark") return false;
   if (next.goesOn && isLong(row) && isSpokenBehind(row, next)) return true;
   if (next.antecedent !== null) return row.ats.includes(next.antecedent);
   if ((clash(row.clock, next.clock) || next.another) && !next.again) return false;
-  return isWithin(row, next) || isNamedAgain(row, next);
+  return isWithin(row, next) || isNamedAgain(row, next) || isStill(track, row, next);
 }
 
 /** So much farther on, hundredths of a foot, a stretch is not what still goes on. */
@@ -42,31 +41,43 @@ function isSpokenBehind(row: Heard, next: Heard): boolean {
   return Math.abs(at - end) <= GOES_ON;
 }
 
-/** The same thing named once more, where at most one of the two mentions has a reading. */
+/** Named as known, without a footage of its own. */
 function isNamedAgain(row: Heard, next: Heard): boolean {
-  const loose = next.place.reading !== "read";
-  const close = next.mark.sentence - row.mark.sentence <= 1 || isSoon(row, next);
-  if (next.again) return loose || (close && row.place.reading !== "read");
-  if (!loose) return close && (row.place.counter === null || isNamedFirst(row, next));
-  if (next.mark.sentence === row.mark.sentence) return true;
-  return close && isLong(row) && isSoon(row, next, AT_ONCE);
+  if (!next.again) return false;
+  return next.place.reading !== "read" || (row.place.reading !== "read" && isClose(row, next));
 }
 
-/** `Roots. There were roots at eighteen`: named, and then read off at once; in text without times nothing else places it. */
-function isNamedFirst(row: Heard, next: Heard): boolean {
-  return row.place.reading !== "read" && row.mark.time === null && next.mark.at - row.mark.at <= 3;
+/**
+ * Told twice in one stay of the camera: at most one of the two has a footage, and no other was read
+ * off between them.
+ */
+function isStill(track: Track, row: Heard, next: Heard): boolean {
+  const [from, to] = [row.place, next.place];
+  const placed = to.clause !== null && to.clause !== from.clause;
+  if (placed && from.clause !== null) return false;
+  const moved = track.points.some(
+    ({ at, counter, spoken }) =>
+      spoken && at > row.mark.at && at < next.mark.at && counter !== row.place.counter,
+  );
+  return !moved && isClose(row, next, to.clause === null ? STAY : NAMED_FIRST);
+}
+
+/** So soon is read off what was only named. */
+const NAMED_FIRST = 30_000;
+/** For so long a camera is looked through at one thing, thousandths of a second; sentences where there are no times. */
+const STAY = 60_000;
+const SENTENCES = 3;
+
+function isClose({ mark: row }: Heard, { mark: next }: Heard, stay = STAY): boolean {
+  return row.time === null || next.time === null
+    ? next.sentence - row.sentence <= SENTENCES
+    : next.time - row.time <= stay;
 }
 
 function clash(a: number | null, b: number | null): boolean {
   if (a === null || b === null) return false;
   const apart = Math.abs(a - b) % 12;
   return Math.min(apart, 12 - apart) > 2;
-}
-
-function isSoon(row: Heard, next: Heard, limit = SOON): boolean {
-  const from = row.mark.time;
-  const to = next.mark.time;
-  return from !== null && to !== null && to - from <= limit;
 }
 
 /** At the same place, or within a stretch already told of. */

@@ -14,6 +14,7 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
   ["a date", isDate],
   ["an amount of money", isMoney],
   ["a time of day", isHour],
+  ["a rate", isRate],
   ["a length of time", (n) => TIME.test(n.follow)],
   ["a percentage", (n) => /^(percent|%|per cent|percentage)(?= |$)/.test(n.follow)],
   ["a part of the bore", isShare],
@@ -28,6 +29,11 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
   ["longer than any lateral", (n) => n.unit && isFar(n)],
   ["said in pairs, like an address or an hour", (n) => isFar(n) && isInPairs(n)],
   ["too large to be a footage", isFar],
+  ["a length still to go", isToGo],
+  [
+    "a person’s age",
+    ({ lead, unit, number }) => !unit && !number.parts && /\b(she|he)'s$/.test(lead),
+  ],
   ["a count", isCount],
 ];
 
@@ -101,6 +107,13 @@ function isDate({ lead }: NumberAt): boolean {
   );
 }
 
+/** `twenty feet a minute`, `sixty a foot`, `a quarter per foot`. */
+function isRate({ follow }: NumberAt): boolean {
+  return /^((feet|foot|gallons|bucks|dollars) )?(a|an|per|each|every) (minute|second|hour|day|week|month|year|foot|pop|head|call|visit|piece|side|house|lot)\b/.test(
+    follow,
+  );
+}
+
 function isMoney({ lead, follow, unit, number }: NumberAt): boolean {
   if (/^(hundred )?(thousand )?(dollars?|bucks|grand|k|thousand|cents)\b/.test(follow)) return true;
   const priced =
@@ -138,6 +151,18 @@ function isHour({ lead, follow, number, unit }: NumberAt): boolean {
     clock &&
     /\b(it's|it is|now|about|around|at|till|until)$/.test(lead) &&
     /^(by|now|right)/.test(follow)
+  );
+}
+
+/** `maybe forty to go`, `only twenty more and we’re there`, `I’m guessing it’s about eighty to the main`. */
+function isToGo({ lead, follow, unit }: NumberAt): boolean {
+  if (/^((feet|foot) )?to go\b/.test(follow)) return true;
+  if (!unit && /^more (and|before|till|until|to) /.test(follow)) return true;
+  return (
+    /^((feet|foot) )?(to (the|our|your) |total\b|all told\b|altogether\b)/.test(follow) &&
+    /\b(guess|guessing|figure|figuring|supposed|should be|expect|expecting|thinking|bet|estimate)( [\w']+){0,4}$/.test(
+      lead,
+    )
   );
 }
 
@@ -184,6 +209,21 @@ function isYear({ lead, number, unit }: NumberAt): boolean {
 const WHERE_IT_IS =
   /\b(cleanout|manhole|cap|access|box|lid|vent)( [\w']+){0,2} (by|near|beside|behind|along|against|on|next to|in front of) (the|their|your|his|her)( [\w']+){1,5}$/;
 
+/** `ten feet from the oak`, `fifteen feet out in the street`, `twelve feet that way`: nothing that a camera counts from. */
+const GROUND =
+  "curb|fence|driveway|property line|sidewalk|tree|porch|street|road|lot line|line|edge|hydrant|alley|yard|lawn|ditch";
+/** What footage is counted from, and what lies in the pipe. */
+const COUNTED_FROM =
+  "cleanout|clean|co|main|tap|access|wye|tee|lateral|connection|joint|last|first|crack|offset|house|building|hole|pit|wall|foundation|stack|start|entry|opening|toilet|flange|manhole|city|street|sewer|public|front|back|basement|garage|side|way|yard|one|that|bend|break|belly|two|we|i|camera";
+const OFF_ANOTHER = new RegExp(
+  [
+    String.raw`^(?:, )?(?:(?:away|over|out|back|down|in) )?(?:off|from|behind|outside|in front|left|right|north|south|east|west|(?:this|that|the other) side|inside) (?:of )?(?:the|their|your|his|her|our|my|that|this|here|where|mr|mrs)(?: (?!(?:${COUNTED_FROM})\b)[\w']+| (?=to\b))`,
+    String.raw`^(?:out )?in(?:to)? (?:the|their|your|his|her) (?:${GROUND})\b`,
+    String.raw`^(?:over )?(?:that|this) way\b`,
+    String.raw`^(?:past|shy of|short of|beyond|in front of|inside|behind|off|from|away from) (?:the|their|your|his|her|our|my) (?:\w+ )?(?:${GROUND})\b`,
+  ].join("|"),
+);
+
 /** `the cleanout is two feet off the house`, `ten feet from the curb`. */
 function isOnGround({ lead, follow, unit }: NumberAt): boolean {
   if (!unit) return false;
@@ -192,12 +232,7 @@ function isOnGround({ lead, follow, unit }: NumberAt): boolean {
     WHERE_IT_IS.test(lead)
   )
     return true;
-  if (
-    /^(away )?(off|from|behind|short of|inside|in front of|past|shy of) (of )?(the |their |your |his |her |our )?(curb|fence|driveway|property line|sidewalk|tree|porch|street|road|lot line|line|edge of)\b/.test(
-      follow,
-    )
-  )
-    return true;
+  if (OFF_ANOTHER.test(follow)) return true;
   if (/\b(sits?|set|setback|stands?) (way )?back( about| maybe| roughly| like)*$/.test(lead))
     return true;
   return /\b(cleanout|manhole|meter|tree|maple|oak|willow|house|garage|gas line|water line)('s)?( is| sits)?( about| maybe| roughly| like)*$/.test(
@@ -213,15 +248,24 @@ const DEPTH_READ =
 const DEPTH_ASKED =
   /\b(how deep|(what's|get|got|give me|gimme|need|call) (a|the|me a|your|my|our) depth)( \w+){0,3} ,$/;
 
+/** `it drops to eleven feet at the street`: how low the pipe lies. */
+const FALLS =
+  /\b(drops?|dropped|falls?|rises?|climbs?|comes? up|goes down|gets)( (off|down|up|out|back))* to( (about|around|maybe|like|roughly))*$/;
+
 /** `you’d be digging twelve feet` */
 const DUG =
   /\b(dig|digs|digging|dug|excavate|excavating|trench|trench'd)( (it|this|that|up|out|down|be|is|about|maybe|like|a|another|at least|the))*$/;
 
 function isDepth({ follow, unit, lead }: NumberAt): boolean {
-  if (DEPTH_READ.test(lead) || DEPTH_ASKED.test(lead) || (unit && DUG.test(lead))) return true;
+  if (
+    DEPTH_READ.test(lead) ||
+    DEPTH_ASKED.test(lead) ||
+    (unit && (DUG.test(lead) || FALLS.test(lead)))
+  )
+    return true;
   if (!unit) return /^(deep|down from grade)\b/.test(follow);
   return (
-    /^(deep|of cover|of dirt|below|underground|under the|under it|down below|down (at|under|in) the (street|road|curb|main)|high|tall|wide|down from grade|to grade)\b/.test(
+    /^(deep|of cover|of dirt|of earth|of fill|in the ground|down (here|there)(?! (is|we|i|there))|below|underground|under the|under it|down below|down (at|under|in) the (street|road|curb|main)|high|tall|wide|down from grade|to grade)\b/.test(
       follow,
     ) ||
     /\b(depth|deep|buried|locat(e|es|ing) (it |this )?at|located (it )?at|sonde)( is| of| at| about)*$/.test(

@@ -1,10 +1,11 @@
 import { withConstructions } from "./construction.ts";
 import type { Mark, Meaning } from "./mark.ts";
 import { type ClauseWords, measureAt } from "./measure.ts";
+import { withNameless } from "./nameless.ts";
 import { clockMark, sideAt } from "./side.ts";
 import { spokenNumber } from "./spoken-number.ts";
 import { TURN_WORDS } from "./talk.ts";
-import { BEND, BEND_ANGLES, MATERIAL_WORDS_SPOKEN, THING_WORDS, type Thing } from "./things.ts";
+import { BEND, BEND_ANGLES, MATERIAL_WORDS_SPOKEN, THING_WORDS } from "./things.ts";
 import type { Word } from "./word.ts";
 
 interface Phrase {
@@ -82,58 +83,9 @@ function isInside(words: readonly Word[], from: number): boolean {
   return from > 0 && words[from - 1]?.sentence === words[from]?.sentence;
 }
 
-/**
- * `there’s another one, right-hand side`: with a place, size or pipe beside it and no thing named in
- * the sentence, it is one more of what was named last.
- */
-function withNameless(marks: readonly Mark[], words: readonly Word[]): Mark[] {
-  const named: { last: Thing | null; branch: Thing | null } = { last: null, branch: null };
-  return marks.flatMap((mark): Mark[] => {
-    if (mark.what === "thing" && COUNTED.has(mark.thing.kind)) named.last = mark.thing;
-    if (mark.what === "thing" && mark.thing.kind === "tie-in") named.branch = mark.thing;
-    const beside = marks.filter(
-      (other) => words[other.from]?.sentence === words[mark.from]?.sentence,
-    );
-    const sided = beside.some((other) => other.what === "clock");
-    const meant = (sided ? named.branch : null) ?? named.last;
-    if (meant === null || !isNameless(mark, { beside, words })) return [mark];
-    const thing: Thing = {
-      ...meant,
-      fitting: "unknown",
-      many: false,
-      weak: false,
-      describes: false,
-    };
-    return [
-      { ...mark, to: mark.to - 1 },
-      { what: "thing", thing, from: mark.to - 1, to: mark.to },
-    ];
-  });
-}
-
-function isNameless(
-  mark: Mark,
-  { beside, words }: { readonly beside: readonly Mark[]; readonly words: readonly Word[] },
-): boolean {
-  if (mark.what !== "turn" || mark.turn !== "another") return false;
-  // `a crack at fourteen, another one at twenty`: read off, the first is done with.
-  const named = beside.some(
-    (other) =>
-      other.what === "thing" &&
-      !beside.some(
-        (read) => read.what === "distance" && read.from > other.from && read.to <= mark.from,
-      ),
-  );
-  const placed = beside.some((other) => PLACING.has(other.what));
-  return !named && placed && words[mark.to - 1]?.text === "one" && mark.to - mark.from > 1;
-}
-
 /** Something was named in the same breath, which a side may belong to. */
 const NAMED =
   /\b(wye|tee|tap|lateral|connection|branch|saddle|break in|tie in|crack|hole|roots|joint|in|running|active|capped|dead|live)( \w+){0,2}$/;
-
-/** What people count: nobody says “another one” of water or grease. */
-const COUNTED: ReadonlySet<Thing["kind"]> = new Set(["tie-in", "fault", "bend", "cleanout"]);
 
 /** `cracked at twelve`, where the footage was read off before: an hour of the clock. */
 function withHours(marks: readonly Mark[], words: readonly Word[]): Mark[] {
@@ -198,8 +150,6 @@ function withSameSide(marks: readonly Mark[], words: readonly Word[]): Mark[] {
       : [mark];
   });
 }
-
-const PLACING: ReadonlySet<Mark["what"]> = new Set(["clock", "distance", "diameter", "material"]);
 
 /** Feet apart, in hundredths, within which `forty-five, forty-six foot` is one guess. */
 const GUESS = 200;

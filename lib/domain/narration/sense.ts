@@ -1,4 +1,5 @@
 import { asideClauses } from "./aside.ts";
+import { isDismissed, toldNotSeen } from "./mood.ts";
 import { isNoFinding } from "./no-finding.ts";
 import { hearsayFrom, isSupposed } from "./reported.ts";
 import {
@@ -31,6 +32,7 @@ export function senseOf(talk: Talk): Sense {
   const claiming = claimedClauses(talk, recordClauses);
   const aside = asideClauses(talk);
   for (const clause of recordClauses) if (aside.has(clause)) recordClauses.delete(clause);
+  for (const at of toldNotSeen(talk)) unreal.add(at);
   for (const mark of talk.said)
     if (aside.has(mark.clause) || isUnreal(talk, mark, { claiming, unreal })) unreal.add(mark.at);
   const things = talk.said.filter((mark): mark is Of<"thing"> => mark.what === "thing");
@@ -59,7 +61,12 @@ function isUnreal(
   if (isHearsay(talk, mark, clause)) return true;
   if (mark.what === "distance" && isOfRecord(talk, mark)) return true;
   if (mark.what === "thing")
-    return isNoFinding(talk, mark) || isDenied(talk, mark, unreal) || isOnlySupposed(talk, mark);
+    return (
+      isNoFinding(talk, mark) ||
+      isDenied(talk, mark, unreal) ||
+      isOnlySupposed(talk, mark) ||
+      isDismissed(talk, mark)
+    );
   return mark.what === "material" && isDenied(talk, mark, unreal);
 }
 
@@ -98,6 +105,7 @@ const WHOSE = /^(house|home|neighbor|family|unit|property|address|person|owner|b
 
 /** `another crack`, `second wye`; not `that’s another line coming in`, said of what was just named. */
 export function isAnother(talk: Talk, mark: Said): boolean {
+  if (isOnNext(talk, mark)) return true;
   const turn = inClause(talk, mark.clause).findLast(
     (other) =>
       isTurn(other, "another") &&
@@ -106,6 +114,15 @@ export function isAnother(talk: Talk, mark: Said): boolean {
   );
   if (turn === undefined || thingsBetween(talk, turn, mark)) return false;
   return !(mark.what === "thing" && isThat(talk, turn, mark));
+}
+
+/** `next joint, same thing, offset` */
+function isOnNext(talk: Talk, mark: Said): boolean {
+  const { words } = talk.speech;
+  const first = words.findIndex(({ sentence }) => sentence === mark.sentence);
+  return /\b(next|following|second|other) (joint|bell|pipe|length|section|piece|stick|hub)s?\b/.test(
+    wordsOf(talk, first, mark.from),
+  );
 }
 
 function thingsBetween(talk: Talk, from: Said, to: Said): boolean {

@@ -17,7 +17,7 @@ raíces=roots; raices=roots; raíz=root; raiz=root; grieta=crack; grietas=cracks
 roto=broken; rota=broken; quebrado=broken; quebrada=broken; hoyo=hole; hueco=hole; agujero=hole; colapsado=collapsed; colapsada=collapsed; aplastado=squashed; aplastada=squashed
 abierta=open; abierto=open; abiertas=open; está=is; están=are; eso es=that is; esa es=that is; ese es=that is; nomás=just; nada más=just; pedazo=piece; falta un pedazo=a piece missing; faltando=missing; junta abierta=open joint; junta separada=separated joint; junta desplazada=offset joint; junta=joint; desfase=offset; desalineada=offset joint; desalineado=offset joint
 agua estancada=standing water; se mete el agua=water coming in; se mete agua=water coming in; entra agua=water coming in; entra el agua=water coming in; gotea=dripping; goteando=dripping; filtración=infiltration; filtra=seeping; agua=water; panza=belly; columpio=belly; grasa=grease; lodo=mud; sedimento=sediment; tierra=dirt; sarro=scale; tapado=blocked; tapada=blocked; obstrucción=obstruction
-registro de limpieza=cleanout; registro=cleanout; en la principal=at the main; en el principal=at the main; en la línea principal=at the main; la principal=the main; el principal=the main; línea principal=the main; del principal=from the main; de la principal=from the main; drenaje principal=the main; colector=the main
+registro de limpieza=cleanout; registro=cleanout; en la principal=at the main; en el principal=at the main; en la línea principal=at the main; la principal=the main; el principal=the main; línea principal=the main; del principal=from the main; de la principal=from the main; drenaje principal=the main; colector=the main; pozo de visita=manhole; pozo=manhole; cloaca=the main
 barro=clay; arcilla=clay; hierro fundido=cast iron; hierro=iron; fierro=iron; concreto=concrete; plástico=plastic; plastico=plastic; cemento=concrete; tubería=pipe; tuberia=pipe; tubo=pipe
 sigue=continues; siguen=continue; seguimos=going on; continúa=continues; continúan=continue; acaba=ends; se acaba=ends; se acaba el=end of the; se acaba la=end of the; se acaban=ends; se termina=ends; se terminan=ends
 otro trabajo=other job; la semana pasada=last week; el mes pasado=last month; el año pasado=last year; ayer=yesterday; había=there was; hicieron=they made; hizo=he made; jabón=soap; jabon=soap; échale agua=run water; echale agua=run water; ponle agua=run water; ponle ahí el agua=run water; abre el agua=run water; ábrele al agua=run water; nada=nothing
@@ -66,6 +66,7 @@ function byFirst(phrases: readonly Phrase[]): Map<string, Phrase[]> {
 
 /** Small words that are letters or words of English as well: read as Spanish beside Spanish only. */
 const SHARED: ReadonlySet<string> = new Set([
+  "quince",
   "y",
   "a",
   "de",
@@ -151,7 +152,7 @@ function isRange(out: readonly Source[]): boolean {
 }
 
 /** Of the shared ones, those that no English sentence has. */
-const ONLY_SPANISH = /^(y|de|en|el|la)$/;
+const ONLY_SPANISH = /^(y|de|en|el|la|quince)$/;
 
 /** So many of a hundred words are Spanish where nobody mixes in more than a word of English. */
 const MOSTLY = 30;

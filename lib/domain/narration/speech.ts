@@ -157,7 +157,7 @@ const PART = new RegExp(
     String.raw`\d+\+\d+(?:\.\d+)?`,
     String.raw`\d+(?:st|nd|rd|th)\b`,
     String.raw`\d+x\d+`,
-    String.raw`\d+\/\d+`,
+    String.raw`\d+\/\d+|[½¼¾]`,
     String.raw`\d{1,3}(?:,\d{3})+`,
     String.raw`\d+(?:\.\d+)?|\.\d+`,
     String.raw`(?<=\d\s?)(?:in|ft)\.`,
@@ -211,6 +211,8 @@ function cutAt(
 ): (Piece | Break)[] {
   if (cut !== "clause") return [cut];
   if (text[index] === "," && joinsFeet(text, index)) return [];
+  // `22-1/2`
+  if (/^-[1-7]\/[2348]\b/.test(text.slice(index))) return [];
   return [betweenDigits(text, index, line) ?? cut];
 }
 
@@ -233,7 +235,7 @@ function joinsFeet(text: string, index: number): boolean {
 
 /** `41-47` is from 41 to 47; the dash is read as the word `to`. */
 function betweenDigits(text: string, index: number, line: number): Piece | null {
-  const dash = /^[-–]$/.test(text[index] ?? "");
+  const dash = /^[-–]$/.test(text[index] ?? "") && !/^\s?[1-7]\/[2348]/.test(text.slice(index + 1));
   const joins =
     /\d\s?['’′"”″]?\s?$/.test(text.slice(0, index)) && /^\s?\d/.test(text.slice(index + 1));
   return dash && joins
@@ -290,7 +292,7 @@ function wordOf(piece: Piece, before: Word | undefined, place: WordPlace): Word 
     line: piece.line,
     ...place,
     capital: /^\p{Lu}/u.test(piece.text),
-    possessive: /['’]s$/i.test(piece.text),
+    possessive: /\p{L}['’]s?$/iu.test(piece.text) && !/in['’]$/i.test(piece.text),
     asks: false,
     who: piece.who,
   };
@@ -334,7 +336,12 @@ const IN_FULL: ReadonlyMap<string, string> = new Map([
   ["obst", "obstruction"],
   [">", "to"],
   ["→", "to"],
+  ["½", "1/2"],
+  ["¼", "1/4"],
+  ["¾", "3/4"],
   ["decimal", "point"],
+  ["display", "counter"],
+  ["readout", "counter"],
   ["niner", "nine"],
   ["fiver", "five"],
 ]);

@@ -48,6 +48,8 @@ interface Part {
  * Takes the longest reading; the words of one clause only.
  */
 export function spokenNumber(words: readonly string[], from: number): SpokenNumber | null {
+  const spelled = spelledAt(words, from);
+  if (spelled) return { ...spelled, ...PLAIN, parts: false, style: "pairs" };
   const whole = digitsAt(words, from) ?? cardinalAt(words, from);
   if (!whole) return pointAt(words, from);
   const how = { style: whole.style, one: words[from] === "one" && whole.to === from + 1 };
@@ -56,6 +58,23 @@ export function spokenNumber(words: readonly string[], from: number): SpokenNumb
   return part
     ? { value: whole.value * 100 + part.value, to: part.to, parts: true, ...how }
     : { value: whole.value * 100, to: whole.to, parts: false, ...how };
+}
+
+/** Nobody spells a footage in so many digits, but for one with a point. */
+const SPELLED = 3;
+
+/** `five five five oh one`, `two six one four`: spelled digit by digit. */
+function spelledAt(words: readonly string[], from: number): Part | null {
+  let to = from;
+  while (digitOf(words[to]) !== null) to += 1;
+  if (to - from < SPELLED || /^(point|dot)$/.test(words[to] ?? "")) return null;
+  // `one oh four two`, read off to the tenth
+  if (to - from <= SPELLED + 1 && digitOf(words[from + 1]) === 0) return null;
+  // `six one two taps`
+  const next = words[to] ?? "";
+  if (to - from === SPELLED && (NOT_TENTHS.has(next) || isPlural(next))) return null;
+  const digits = words.slice(from, to).map((word) => digitOf(word));
+  return { value: Number(digits.join("")) * 100, to };
 }
 
 /** `point five`, `.5` with nothing before it. */
@@ -136,14 +155,19 @@ function pairsAt(words: readonly string[], from: number): Part | null {
     const digit = DIGIT.get(words[first.to + 1] ?? "");
     return digit ? { value: first.value * 100 + digit, to: first.to + 2 } : null;
   }
-  const year = oldYear(words, from);
-  if (year) return year;
+  return oldYear(words, from) ?? pairOf(words, first);
+}
+
+/** Two pairs of digits in a row, that are not two numbers. */
+function pairOf(words: readonly string[], first: Part): Part | null {
   const second = tensAt(words, first.to);
   const apart = second ? second.value - first.value : 0;
   // `fifty-five, fifty-five`: said twice, no house number.
   if (!second || apart === 0 || (apart === GUESS && first.value > 20)) return null;
   // `twenty-seven, forty-five degree bend`: the second is the size of something.
   if (OF_ITS_OWN.has(words[second.to] ?? "")) return null;
+  // `twenty-four twenty-six four`: said anew, and read off to the tenth.
+  if (second.to - first.to > 1 && DIGIT.has(words[second.to] ?? "")) return null;
   return { value: first.value * 100 + second.value, to: second.to };
 }
 
@@ -211,9 +235,9 @@ function partAfter(words: readonly string[], whole: Part): Part | null {
   return pointPart(words, whole.to) ?? fractionPart(words, whole.to) ?? tenthRead(words, whole);
 }
 
-/** `point five`, `point oh five`, `point two five`. */
+/** `point five`, `point oh five`, `point two five`, `dot five`. */
 function pointPart(words: readonly string[], at: number): Part | null {
-  if (words[at] !== "point") return null;
+  if (words[at] !== "point" && words[at] !== "dot") return null;
   const written = /^\d{1,2}$/.exec(words[at + 1] ?? "");
   if (written) return { value: Number(written[0].padEnd(2, "0")), to: at + 2 };
   const first = digitOf(words[at + 1]);
@@ -249,15 +273,21 @@ const FRACTIONS: readonly (readonly [string, number])[] = [
   ["and some", 30],
 ];
 
-/** `and a half`, `and three quarters`, `and six tenths`, `and 1/2` is not spoken. */
+/** `and a half`, `and three quarters`, `and six tenths`, and `1/2` as it is typed. */
 function fractionPart(words: readonly string[], at: number): Part | null {
+  const typed = /^([1-7])\/([2348])$/.exec(words[at] ?? "");
+  // `40 1/4 bend`: a quarter bend
+  if (typed && words[at + 1] !== "bend") {
+    const value = Math.round((Number(typed[1]) / Number(typed[2])) * 100);
+    return value < 100 ? { value, to: at + 1 } : null;
+  }
   for (const [text, value] of FRACTIONS) {
     const parts = text.split(" ");
     if (parts.every((part, index) => words[at + index] === part))
       return { value, to: at + parts.length };
   }
   const from = words[at] === "and" ? at + 1 : at;
-  const tenths = DIGIT.get(words[from] ?? "") ?? null;
+  const tenths = words[from] === "a" ? 1 : (DIGIT.get(words[from] ?? "") ?? null);
   return tenths !== null && /^tenths?$/.test(words[from + 1] ?? "")
     ? { value: tenths * 10, to: from + 2 }
     : null;
@@ -311,9 +341,7 @@ function tenthRead(words: readonly string[], whole: Part): Part | null {
 /** `forty-eight three on the counter`, `forty-six five on the right`; two on the right may be two. */
 function isReadOff(rest: string, digit: number): boolean {
   if (digit > 2 && /^on (the |my |your )?(right|left|top|bottom)\b/.test(rest)) return true;
-  return /^on (the |my |our )?(counter|footage|screen|reel|monitor|display|meter|readout)\b/.test(
-    rest,
-  );
+  return /^on (the |my |our )?(counter|footage|screen|reel|monitor|meter)\b/.test(rest);
 }
 
 function writtenDigit(word: string | undefined): number | null {

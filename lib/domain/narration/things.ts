@@ -203,7 +203,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "blockage",
-    "blockage, blocked, blocked off, plugged, plugged up, obstruction, obstructed, stopped up, clogged, clogged up, clog, stoppage, solid plug, plug, can't get past, cannot get past, can't get by, can't push past, won't go any further, can't go any further, can't get through, cannot get through, can't get any further, can't push through, jammed up, won't go through, brick, wall of",
+    "blockage, blocked, blocked off, plugged, plugged up, obstruction, obstructed, stopped up, clogged, clogged up, clog, stoppage, solid plug, plug, can't get past, cannot get past, can't get by, can't push past, won't go any further, can't go any further, can't get through, cannot get through, can't get any further, can't push through, jammed up, won't go through, brick, wall of dirt, wall of roots, wall of mud, wall of clay",
   ),
   ...entries(
     "bend",

@@ -81,7 +81,9 @@ function withClauses(words: readonly Word[]): Word[] {
 
 /** `nine and a half`, `and three quarters`. */
 function isFraction(words: readonly Word[], at: number): boolean {
-  return words.slice(at, at + 4).some(({ text }) => /^(half|quarters?|thirds?)$/.test(text));
+  return words
+    .slice(at, at + 4)
+    .some(({ text }) => /^(half|quarters?|thirds?|tenths?)$/.test(text));
 }
 
 /** `at twenty there’s`: the next place, and what is there. */

@@ -7,7 +7,7 @@ import { letterLanguagesIn } from "../party/letter-languages.ts";
 import type { Language } from "../say/language.ts";
 import type { Day } from "../time/day.ts";
 import { formatDate } from "../time/format-day.ts";
-import { AGREEMENT_WORDS, READING_COPY } from "./agreement-words.ts";
+import { AGREEMENT_WORDS, type AgreementWords, READING_COPY } from "./agreement-words.ts";
 import { EN } from "./words-en.ts";
 import { ES } from "./words-es.ts";
 
@@ -82,20 +82,27 @@ function composed(
   return {
     language,
     copy: language === "es" ? READING_COPY : null,
-    title: agreement.title,
+    title: words.title(agreement.title),
     day: today,
     draft: words.draft(
       language === "en" ? formatDate(today) : ES.day(today),
       file.authority?.name ?? null,
     ),
     returnTo: [office.name, ...addressLines(office.address)],
-    parties: holders.map(({ name, capacityMissing, propertyIds }) => ({
-      name: capacityMissing ? words.by(name, BLANK) : name,
+    parties: holders.map(({ holder, capacity, capacityMissing, propertyIds }) => ({
+      name: partyName(words, { holder, capacity: capacityMissing ? BLANK : capacity }),
       lots: propertyIds.map(placeOf).join("; "),
     })),
     lots: lotsOf(file, agreement, { placeOf, language }),
     sections: sectionsOf(file, agreement, language),
   };
+}
+
+function partyName(
+  words: AgreementWords,
+  { holder, capacity }: { readonly holder: string; readonly capacity: string },
+): string {
+  return capacity === "" ? holder : words.by(holder, capacity);
 }
 
 function lotsOf(

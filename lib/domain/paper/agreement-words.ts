@@ -4,7 +4,10 @@ import type { Language } from "../say/language.ts";
 export interface AgreementWords {
   readonly between: string;
   readonly of: (name: string, lots: string) => string;
-  readonly by: (name: string, blank: string) => string;
+  /** A title holder that does not sign itself, with who signs for it or a blank. */
+  readonly by: (name: string, capacity: string) => string;
+  /** The title as the office typed it: its language may be another. */
+  readonly title: (typed: string) => string;
   readonly lots: string;
   readonly columns: readonly [string, string, string, string];
   readonly parts: (parts: number, all: number) => string;
@@ -29,7 +32,8 @@ export interface AgreementWords {
 const EN_WORDS: AgreementWords = {
   between: "Between",
   of: (name, lots) => `${name}, for ${lots}`,
-  by: (name, blank) => `${name}, by its ${blank}`,
+  by: (name, capacity) => `${name}, by its ${capacity}`,
+  title: (typed) => typed,
   lots: "The lots",
   columns: ["Address", "Parcel", "Legal description", "Share"],
   parts: (parts, all) => `${parts} of ${all} parts`,
@@ -53,21 +57,41 @@ const EN_WORDS: AgreementWords = {
   page: (number, of) => `Page ${number} of ${of}`,
 };
 
+/** Who usually signs for a trust, firm or estate, with the English word of the deed. */
+const CAPACITIES: Readonly<Record<string, string>> = {
+  trustee: "fiduciario",
+  trustees: "fiduciarios",
+  member: "miembro",
+  manager: "gerente",
+  "managing member": "miembro gerente",
+  president: "presidente",
+  partner: "socio",
+  "personal representative": "representante de la sucesión",
+  executor: "albacea",
+};
+
+function capacityEs(typed: string): string {
+  const word = CAPACITIES[typed.toLowerCase()];
+  if (word !== undefined) return `${word} («${typed}»)`;
+  return /\p{L}/u.test(typed) ? `«${typed}»` : typed;
+}
+
 const ES_WORDS: AgreementWords = {
   between: "Entre",
   of: (name, lots) => `${name}, por ${lots}`,
-  by: (name, blank) => `${name}, por medio de su ${blank}`,
+  by: (name, capacity) => `${name}, por medio de su ${capacityEs(capacity)}`,
+  title: (typed) => (typed === "" ? "" : `«${typed}»`),
   lots: "Los lotes",
   columns: ["Dirección", "Parcela", "Descripción legal", "Parte"],
   parts: (parts, all) => `${parts} de ${all} partes`,
   pipe: "La tubería compartida",
   pipeIs: (line, town, more) =>
-    `Una línea privada de drenaje que comparten los lotes nombrados arriba: «${line}», ${town}${more}. Las distancias se dan en pies a lo largo de la tubería, desde su conexión con la línea pública principal.`,
-  long: (feet) => `, de ${feet} pies de largo desde la línea pública principal`,
+    `Una tubería de desagüe privada que comparten los lotes nombrados arriba: «${line}», ${town}${more}. Las distancias se dan en pies a lo largo de la tubería, desde su conexión con la tubería principal pública.`,
+  long: (feet) => `, de ${feet} pies de largo desde la tubería principal pública`,
   wide: (inches) => `, de ${inches} pulgadas de diámetro interior`,
   covers: {
-    whole: "Este acuerdo abarca toda la línea.",
-    up: (from) => `Este acuerdo abarca la línea desde ${from} pies hacia arriba.`,
+    whole: "Este acuerdo abarca toda la tubería.",
+    up: (from) => `Este acuerdo abarca la tubería desde los ${from} pies hacia arriba.`,
     between: (from, to) => `Este acuerdo abarca de ${from} a ${to} pies.`,
   },
   shares: "Partes",
@@ -77,7 +101,7 @@ const ES_WORDS: AgreementWords = {
   termsInEnglish:
     "Las condiciones están aquí en inglés, tal como se escribieron. Pida que se las traduzcan antes de firmar.",
   draft: (day, authority) =>
-    `Borrador del ${day}. No obliga a nadie. Antes de que alguien firme, deben revisarlo ${authority ?? "la autoridad de drenaje"} y el abogado o asesor de cada parte; si la autoridad o el condado tiene un formulario propio, se usa ese.`,
+    `Borrador del ${day}. No obliga a nadie. Antes de que alguien firme, deben revisarlo ${authority ?? "la autoridad del alcantarillado"} y el abogado o asesor de cada parte; si la autoridad o el condado tiene un formulario propio, se usa ese.`,
   page: (number, of) => `Página ${number} de ${of}`,
 };
 

@@ -282,7 +282,12 @@ export const EN = {
     },
     drains: {
       title: "Do not use water or toilets during the stated time",
-      text: "Sewage may back up into your own building, and it can flood the trench where people are working.",
+      text: "Sewage may back up into your own building or a neighbor’s, and it can flood the trench where people are working.",
+    },
+    /** Where a separate notice says when. */
+    drainsLater: {
+      title: "Do not use water or toilets during a drain shutdown",
+      text: "A separate notice will tell you the day and hours. Sewage may back up into your own building or a neighbor’s, and it can flood the trench where people are working.",
     },
     gas: {
       title: "A gas pipe may run through a sewer",
@@ -505,9 +510,8 @@ export const EN = {
     filmedWords: "the inside of the sewer pipe only, never your rooms",
     ask: "What we ask of you",
     asks: [
-      "Please be home, or have someone there to open the door.",
+      "Please be home, or have someone there to open the door. Tell us in advance if anyone there is ill.",
       "Use no water at all from when we start until we say we are done, unless we ask you to run it.",
-      "Tell us in advance if the day does not work for you, or if someone there is ill.",
     ],
     tenant:
       "If you rent: your landlord must also give you notice of entry. This letter does not replace it.",
@@ -651,7 +655,7 @@ export const EN = {
     stepLines: (authority: string) => [
       `A draft goes to ${authority} first, if it wants to see it, on its own form where it has one.`,
       "Every title holder signs, including spouses, trustees and contract purchasers.",
-      "Signatures are notarized. A click or email is not enough for a recorded document.",
+      "A click or email is not enough to sign a document that is recorded.",
       "If a lender holds a deed of trust or mortgage, ask whether it has to consent.",
       "The recording number goes into the permit application.",
     ],
@@ -685,7 +689,6 @@ export const EN = {
       "Noise and vehicles during working hours. Tell us if you need vehicle access.",
       "Please keep cars away from the barriers and signs.",
     ],
-    drains: "A separate notice will tell you when not to use your drains.",
     choices: [
       "I have read this letter.",
       "Someone here needs the entrance kept clear; please call me.",
@@ -696,20 +699,17 @@ export const EN = {
   statutory: STATUTORY_EN,
 
   pause: {
-    opening: (place: string) =>
-      `The shared sewer pipe will be open. During that time, do not let any water go down any drain at ${place}.`,
+    opening:
+      "The shared sewer pipe will be open then. Water from your building runs, or may run, through the place where people are working.",
     from: "Do not use drains on",
     hours: "From when to when",
     openHours: "hours not set yet: call us before relying on this notice",
-    why: "Why: water from your building runs, or may run, through the place where people are working.",
     counts: "That means",
     countLines: [
       "do not flush toilets or use sinks, showers or tubs;",
       "do not run washing machines or dishwashers (check timers);",
       "do not run a pump or softener that empties into a drain.",
     ],
-    happens:
-      "If water is used anyway: sewage may come up in your own building or a neighbor’s, and it can flood the trench where people are working.",
     help: "If you cannot be without water (illness, small children, day care, a business), call us now, before that day.",
     over: "Please wait until we tell you that the drains may be used again, even past the stated time. Call us if you hear nothing.",
     choices: [
@@ -798,7 +798,7 @@ export const EN = {
     about: "In response to",
     state: "Current status",
     connections: (total: number, undocumented: number) =>
-      `${count(total, "connection", "connections")} on the line; ${undocumented} of them without a permit record.`,
+      `${count(total, "connection", "connections")} on the line; ${undocumented === 0 ? "none of them is undocumented" : `${undocumented} of them without a permit record`}.`,
     owners: (properties: number) =>
       `${count(properties, "property is", "properties are")} on our list for the line.`,
     permits: (list: string) => `Permits: ${list}.`,

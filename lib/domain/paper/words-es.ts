@@ -321,11 +321,15 @@ export const ES: LetterWords = {
     },
     drains: {
       title: "No use agua ni inodoros durante el tiempo indicado",
-      text: "Las aguas negras pueden subir en su propio edificio y pueden inundar la zanja donde hay personas trabajando.",
+      text: "Las aguas negras pueden subir en su edificio o en el de un vecino, e inundar la zanja donde hay personas trabajando.",
+    },
+    drainsLater: {
+      title: "No use agua ni inodoros cuando se lo avisemos",
+      text: "Un aviso aparte le dirá el día y las horas. Las aguas negras pueden subir en su edificio o en el de un vecino, e inundar la zanja donde hay personas trabajando.",
     },
     gas: {
       title: "Una tubería de gas puede atravesar un desagüe",
-      text: "No limpie esta línea con herramientas de corte. Si huele a gas, salga enseguida. No use interruptores ni teléfonos adentro. Cuando esté lejos del edificio, llame al 911 y a la compañía de gas.",
+      text: "No limpie esta línea con herramientas de corte. Si huele a gas, salga enseguida. No use interruptores ni teléfonos adentro. Ya lejos del edificio, llame al 911 y a la compañía de gas.",
     },
     gasSeen: {
       title: "Algo atraviesa esta tubería",
@@ -548,9 +552,8 @@ export const ES: LetterWords = {
     filmedWords: "solo el interior de la tubería, nunca sus habitaciones",
     ask: "Qué le pedimos",
     asks: [
-      "Por favor, esté en casa o que haya alguien que abra la puerta.",
+      "Por favor, esté en casa o que haya alguien que abra la puerta. Díganos antes si alguien allí está enfermo.",
       "No use nada de agua desde que empecemos hasta que digamos que terminamos, salvo que se lo pidamos.",
-      "Díganos antes si el día no le conviene o si alguien allí está enfermo.",
     ],
     tenant:
       "Si usted es inquilino: su arrendador también debe avisarle de la entrada. Esta carta no reemplaza ese aviso.",
@@ -559,7 +562,7 @@ export const ES: LetterWords = {
     choices: [
       "El día me conviene.",
       "El día no me conviene; abajo están otros días.",
-      "Alguien aquí necesita cuidado especial; llámeme, por favor.",
+      "Alguien aquí necesita cuidado especial; llámeme.",
       "No quiero una prueba; llámeme, por favor.",
     ],
   },
@@ -686,23 +689,23 @@ export const ES: LetterWords = {
 
   agreement: {
     opening:
-      "Esta carta trata de un acuerdo escrito entre los propietarios que comparten esta tubería de desagüe: quién puede usarla, quién la mantiene, cómo se reparten los costos y quién puede entrar para repararla. Para inscribirlo en el registro de la propiedad del condado, lo firman todos los propietarios y las firmas se certifican ante un notary public (funcionario que certifica firmas).",
+      "Esta carta trata de un acuerdo escrito entre los propietarios que comparten esta tubería de desagüe: quién puede usarla, quién la mantiene, cómo se reparten los costos y quién puede entrar para repararla. Para inscribirlo en el registro de la propiedad del condado, todos los propietarios lo firman ante un notary public (funcionario que certifica firmas).",
     parties: "Propiedades que abarca",
     steps: "Cómo funciona",
     stepLines: (authority) => [
-      `Primero se envía un borrador a ${authority}, si quiere verlo, en su propio formulario si lo tiene.`,
+      `Primero se envía un borrador a ${authority}, si quiere verlo, en su formulario si lo tiene.`,
       "Firma cada titular de la propiedad, incluidos cónyuges, fiduciarios y compradores bajo contrato.",
-      "Las firmas se certifican ante un notary public (funcionario que certifica firmas). Un clic o un correo no bastan para un documento que se registra.",
+      "Un clic o un correo no bastan para firmar un documento que se inscribe en el registro.",
       "Si un banco tiene una hipoteca o escritura de fideicomiso, pregunte si debe dar su consentimiento.",
       "El número de registro va en la solicitud de permiso.",
     ],
     authority: "la autoridad del alcantarillado",
     existing: (title, number) =>
-      `Ya en nuestros archivos: ${title}${number === "" ? "" : `, registrado con el número ${number}`}.`,
+      `Ya en nuestros archivos: «${title}»${number === "" ? "" : `, registrado con el número ${number}`}.`,
     choices: [
       "Firmaré; envíeme, por favor, el borrador.",
       "Tengo preguntas; llámeme, por favor.",
-      "Hay otras personas en el título; abajo están sus nombres.",
+      "Hay otras personas en el título, nombradas abajo.",
       "No quiero firmar; abajo están mis razones.",
     ],
   },
@@ -726,7 +729,6 @@ export const ES: LetterWords = {
       "Ruido y vehículos durante las horas de trabajo. Díganos si necesita acceso para un vehículo.",
       "Por favor, mantenga los autos lejos de las barreras y los letreros.",
     ],
-    drains: "Un aviso aparte le dirá cuándo no usar sus desagües.",
     choices: [
       "He leído esta carta.",
       "Alguien aquí necesita la entrada libre; llámeme, por favor.",
@@ -737,22 +739,19 @@ export const ES: LetterWords = {
   statutory: STATUTORY_ES,
 
   pause: {
-    opening: (place) =>
-      `La tubería de desagüe compartida estará abierta. Durante ese tiempo, no deje correr agua por ningún desagüe de ${place}.`,
+    opening:
+      "La tubería compartida estará abierta, y las aguas de su edificio pasan, o pueden pasar, por donde hay personas trabajando.",
     from: "No use los desagües el",
     hours: "De qué hora a qué hora",
     openHours: "horas por fijar: llámenos antes de guiarse por este aviso",
-    why: "Por qué: las aguas de su edificio pasan, o pueden pasar, por el lugar donde hay personas trabajando.",
     counts: "Eso quiere decir",
     countLines: [
       "no descargue inodoros ni use lavabos, duchas o tinas;",
       "no ponga la lavadora ni el lavaplatos (revise los temporizadores);",
       "no haga funcionar bombas ni ablandadores que vacíen en un desagüe.",
     ],
-    happens:
-      "Si de todos modos se usa agua: las aguas negras pueden subir en su propio edificio o en el de un vecino, y pueden inundar la zanja donde hay personas trabajando.",
     help: "Si no puede estar sin agua (enfermedad, niños pequeños, guardería, un negocio), llámenos ahora, antes de ese día.",
-    over: "Por favor, espere hasta que le avisemos que se pueden volver a usar los desagües, aunque haya pasado la hora indicada. Llámenos si no sabe nada.",
+    over: "Espere nuestro aviso antes de volver a usar los desagües, aunque ya haya pasado la hora. Si no sabe nada, llámenos.",
     choices: [
       "Todos en esta dirección lo saben y no usarán ningún desagüe durante ese tiempo.",
       "Necesitamos ayuda durante ese tiempo; llámenos, por favor.",
@@ -840,7 +839,7 @@ export const ES: LetterWords = {
     about: "En respuesta a",
     state: "Estado actual",
     connections: (total, undocumented) =>
-      `${count(total, "conexión", "conexiones")} en la línea; ${undocumented} sin expediente de permiso.`,
+      `${count(total, "conexión", "conexiones")} en la línea; ${undocumented === 0 ? "ninguna sin documentar" : `${undocumented} sin expediente de permiso`}.`,
     owners: (properties) =>
       `${count(properties, "propiedad está", "propiedades están")} en nuestra lista de la línea.`,
     permits: (list) => `Permisos: ${list}.`,

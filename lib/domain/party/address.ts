@@ -5,13 +5,29 @@ import { STATES } from "./postal-words.ts";
 /** The address as typed, the state as its two letters, for reading: `12½ Fennel Row, Unit 3` and `Quillhaven, WA 98000`. */
 export function addressLines(address: Address): string[] {
   const street = joined([address.street, address.unit], ", ");
-  const place = joined([address.city, joined([stateShown(address.state), address.zip], " ")], ", ");
+  const place = joined(
+    [address.city, joined([stateWritten(address.state), address.zip], " ")],
+    ", ",
+  );
   return [street, place].filter((line) => line !== "");
 }
 
-/** The two letters of a state; what is none stays as it was typed. */
-function stateShown(state: string): string {
+/** The two letters of a state (`or` and `Oregon` are `OR`); what is none stays as it was typed. */
+export function stateWritten(state: string): string {
   return STATES.get(plainWords(state).join(" ")) ?? state;
+}
+
+/** A town with its state in two letters behind the comma: `Alder Fork, or` is `Alder Fork, OR`. */
+export function townWritten(town: string): string {
+  const comma = town.lastIndexOf(",");
+  if (comma < 0) return town;
+  return `${town.slice(0, comma)}, ${stateWritten(town.slice(comma + 1).trim())}`;
+}
+
+/** What was typed, with its state as it is written; itself where that is so. */
+export function withStateWritten<T extends { readonly state: string }>(typed: T): T {
+  const state = stateWritten(typed.state);
+  return state === typed.state ? typed : { ...typed, state };
 }
 
 /** The address as typed, in one line. */

@@ -1,4 +1,5 @@
 import type { Address } from "../facts/party.ts";
+import { stateWritten } from "./address.ts";
 import { plainWords } from "./delivery-line.ts";
 import type { ListedFields } from "./listed-row.ts";
 import { NUMBERED_UNITS, STATES } from "./postal-words.ts";
@@ -28,7 +29,7 @@ export function listedAddress(
       street: streetInCase(inner.street),
       unit: streetInCase([...new Set(units)].join(" ")),
       city: nameInCase(of("City") || rest.city),
-      state: of("State") || rest.state,
+      state: stateWritten(of("State") || rest.state),
       zip: zipOf(of("Zip") || rest.zip),
     },
     careOf: hands.map(nameInCase).join(", "),

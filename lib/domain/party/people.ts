@@ -9,6 +9,7 @@ import {
   type Role,
   type Unit,
 } from "../facts/party.ts";
+import { withStateWritten } from "./address.ts";
 import { reachProblems } from "./address-check.ts";
 
 /**
@@ -153,10 +154,11 @@ function personRow(party: Party, role: Role | null, units: readonly Unit[]): Per
  */
 export function mergePeople(
   before: People,
-  rows: readonly PersonRow[],
+  typed: readonly PersonRow[],
   newId: () => string,
 ): Result<People, readonly PersonProblem[]> {
   const original = new Map(personRows(before).map((row) => [row.id, row]));
+  const rows = peopleWritten(typed, original);
   const problems = rows.flatMap((row, at) => [
     ...problemsOfRow(row, at),
     ...oddFields(row, at, original.get(row.id)),
@@ -174,6 +176,16 @@ export function mergePeople(
   if (problems.length > 0) return err(problems);
   const housed = houseRoles({ before, rows, partyIds, original, newId });
   return ok({ parties: inOldOrder(parties, before.parties), ...housed });
+}
+
+/** The list with states in two letters; one that stood in the file before is left alone. */
+export function peopleWritten(
+  rows: readonly PersonRow[],
+  original: ReadonlyMap<string, PersonRow>,
+): readonly PersonRow[] {
+  return rows.map((row) =>
+    original.get(row.id)?.state === row.state ? row : withStateWritten(row),
+  );
 }
 
 function problemsOfRow(row: PersonRow, at: number): PersonProblem[] {

@@ -7,6 +7,10 @@ export interface Signer {
   readonly role: PartyRole;
   /** How the name stands over the signature: `Winfield Family Trust, by its trustee`. */
   readonly name: string;
+  /** The title holder’s name alone. */
+  readonly holder: string;
+  /** In what capacity it is signed, as typed; empty where a person signs alone, or nobody said. */
+  readonly capacity: string;
   /** A trust, firm, estate, association or public body of which nobody said who signs for it. */
   readonly capacityMissing: boolean;
   /** Who holds title with them without being named; empty where nobody is known to. */
@@ -34,14 +38,19 @@ function withRoles(file: Holders, propertyId: string, roles: readonly PartyRole[
     const party = file.parties.find((each) => each.id === partyId);
     if (party === undefined) return [];
     seen.add(partyId);
-    return [{ partyId, role, ...signature(party, capacity.trim()), heldWith: heldWith.trim() }];
+    const held = { holder: party.name, heldWith: heldWith.trim() };
+    return [{ partyId, role, ...held, ...signature(party, capacity.trim()) }];
   });
 }
 
 const SIGNS_ITSELF: readonly PartyKind[] = ["person"];
 
-function signature(party: Party, capacity: string): Pick<Signer, "name" | "capacityMissing"> {
+function signature(
+  party: Party,
+  capacity: string,
+): Pick<Signer, "name" | "capacity" | "capacityMissing"> {
   const itself = SIGNS_ITSELF.includes(party.kind);
-  if (itself || capacity === "") return { name: party.name, capacityMissing: !itself };
-  return { name: `${party.name}, by its ${capacity}`, capacityMissing: false };
+  if (itself || capacity === "")
+    return { name: party.name, capacity: "", capacityMissing: !itself };
+  return { name: `${party.name}, by its ${capacity}`, capacity, capacityMissing: false };
 }

@@ -70,3 +70,8 @@ test("the pages on cost lead from the work to the rule that is to be chosen", ()
   };
   expect(openIn(several)).toEqual(["options"]);
 });
+
+test("no page of a closed file is open", () => {
+  const { file } = sampleLine();
+  expect(open({ ...file, line: { ...file.line, closedOn: "2026-11-20" } })).toEqual([]);
+});

@@ -49,7 +49,12 @@ const OPEN: ConsentCell = {
 
 const ROW: ConsentRow = {
   propertyId: "p1",
-  signers: [{ partyId: "ann", role: "owner", name: "Ann", capacityMissing: false, heldWith: "" }],
+  signers: [
+    {
+      ...{ partyId: "ann", role: "owner", name: "Ann", holder: "Ann", capacity: "" },
+      ...{ capacityMissing: false, heldWith: "" },
+    },
+  ],
   cells: Object.fromEntries(CONSENT_KINDS.map((kind) => [kind, OPEN])) as ConsentRow["cells"],
 };
 

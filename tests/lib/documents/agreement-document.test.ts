@@ -70,6 +70,9 @@ test("who is written to in Spanish gets a copy to read, with nothing to sign or 
   const file = {
     ...FILE,
     parties: [{ ...ann, language: "es" as const }, ...others],
+    roles: FILE.roles.map((role) =>
+      role.partyId === "firm" ? { ...role, capacity: "member" } : role,
+    ),
   } as typeof FILE;
   const copy = readingCopy({ ...facts, file }, AGREEMENT);
   if (copy === null) throw new Error("No copy");
@@ -79,6 +82,10 @@ test("who is written to in Spanish gets a copy to read, with nothing to sign or 
   expect(text).toContain("Copia de lectura: no se firma ni se registra.");
   expect(text).toContain("not to be signed or recorded");
   expect(text).not.toMatch(/Acknowledgment|recorder’s use|return to/);
+  // What was typed in English is quoted; who signs for a firm is said in Spanish.
+  expect(text).toContain("«Joint sewer agreement»");
+  expect(text).toContain("Larkspur Holdings LLC, por medio de su miembro («member»)");
+  expect(text).not.toContain("by its");
   // The terms are nobody's to translate: without the office's own they stay in English, and it says so.
   expect(text).toContain("Las condiciones están aquí en inglés");
   expect(text).toContain("Each lot pays its part.");

@@ -42,6 +42,12 @@ test("renderLetters() keeps joined letters searchable as the letters that they j
   expect(text).toContain("office@example.com");
 });
 
+test("printable() leaves a room with its number", () => {
+  expect(printable("Quillhaven Library, Room 2.", "A letter")).toBe(
+    "Quillhaven Library, Room\u00a02.",
+  );
+});
+
 test("printable() holds a time of day together, in both languages", () => {
   expect(printable("de 9:00 a. m. a 3:30 p. m.", "A letter")).toBe(
     "de 9:00\u00a0a.\u00a0m. a 3:30\u00a0p.\u00a0m.",

@@ -58,6 +58,10 @@ const CLOSED_STREET = anEvent("s", {
   reference: "the north side of the street from No. 12 to No. 20",
 });
 
+const SHUTDOWN = anEvent("d", {
+  ...{ event: "drains-paused", on: "2026-12-14", at: "09:00", until: "15:30" },
+});
+
 const SHARED: readonly LetterKind[] = [
   "finding",
   "proposed-split",
@@ -75,9 +79,10 @@ beforeAll(async () => {
     events: [...demo.fennel.events, back, CLOSED_STREET],
   };
   lines = [
-    { file: fennel, kinds: LETTER_KINDS },
-    { file: demo.ropewalk, kinds: LETTER_KINDS },
-    { file: demo.tollgate, kinds: LETTER_KINDS },
+    ...[fennel, demo.ropewalk, demo.tollgate].map((file) => ({
+      file: { ...file, events: [...file.events, SHUTDOWN] },
+      kinds: LETTER_KINDS,
+    })),
     { file: sixShare(demo.fennel, TODAY), kinds: SHARED },
   ];
 });
@@ -136,6 +141,7 @@ const CASES = LANGUAGES.flatMap((language) =>
 const OF_ONE_PAGE: readonly LetterKind[] = [
   ...(["drains-back", "invoice-cover", "change-order", "landlord-entry"] as const),
   ...(["spill", "meeting", "street-parking"] as const),
+  ...(["drain-pause", "test-visit", "joint-agreement"] as const),
 ];
 /** What asks for something that has a day. */
 const ASKING: readonly LetterKind[] = ["finding", "proposed-split", "entry-consent"];

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { getOffice } from "#db/queries/office.ts";
 import { saveOffice } from "#lib/operations/save-office.ts";
-import { anOffice } from "#tests/support/file.ts";
+import { anAddress, anOffice } from "#tests/support/file.ts";
 import { aDb, anAct, must } from "#tests/support/office.ts";
 
 function admin() {
@@ -30,4 +30,10 @@ test.each([
   ).toMatchObject({
     error: { path },
   });
+});
+
+test("saveOffice() keeps a state in its two letters", () => {
+  const act = admin();
+  must(saveOffice(act, anOffice({ address: anAddress("9 Weir Street", { state: "or" }) })));
+  expect(getOffice(act.db)?.address.state).toBe("OR");
 });

@@ -179,6 +179,20 @@ describe("savePeople()", () => {
     });
   });
 
+  test("savePeople() keeps a state in its two letters, and says so", () => {
+    const { act, lineId, file, base } = desk();
+    const mail = { street: "PO BOX 12", city: "Dry Mesa", zip: "89000" };
+    const rows = [
+      line("n1", "Ottilie Brandvold", { ...mail, state: "nv" }),
+      line("n2", "Nils", { ...mail, state: "NV" }),
+    ];
+    const saved = must(savePeople(act, { lineId, base: base(), rows }));
+    expect(saved.otherwise).toMatchObject([{ id: "n1", state: "NV" }]);
+    expect(file().parties.map(({ mailing }) => mailing?.state)).toEqual(["NV", "NV"]);
+    const again = must(savePeople(act, { lineId, base: base(), rows: personRows(file()) }));
+    expect(again.otherwise).toEqual([]);
+  });
+
   test("savePeople() refuses somebody who may only record the field", () => {
     const { act, lineId, base } = desk();
     const field = anAct(act.db, { role: "field" });

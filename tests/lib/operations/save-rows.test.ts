@@ -344,6 +344,20 @@ test("saveRows() says how to write a state and a ZIP code, and leaves alone what
   expect(saveRows(act, { lineId, table: "properties", base: 0, rows: [noted] }).ok).toBe(true);
 });
 
+test("saveRows() keeps a state in its two letters, and says so; one that stood there stays", () => {
+  const { act, lineId } = aDesk();
+  const base = getRevisions(act.db, lineId).properties;
+  const old = aProperty("14", { address: anAddress("14 Fennel Row", { state: "wa" }) });
+  insertRow(act.db, "properties", { lineId, row: old });
+  const typed = aProperty("12", { address: anAddress("12 Fennel Row", { state: "or" }) });
+  const before = fileOf(act, lineId).properties;
+  const rows = [...before, typed];
+  const saved = must(saveRows(act, { lineId, table: "properties", base, rows }));
+  expect(saved.otherwise).toMatchObject([{ id: "12", address: { state: "OR" } }]);
+  const states = new Map(fileOf(act, lineId).properties.map((one) => [one.id, one.address.state]));
+  expect([states.get("12"), states.get("14")]).toEqual(["OR", "wa"]);
+});
+
 test("saveRows() takes a property that nobody said more of as perhaps connected, never as a payer", () => {
   const act = anAct(aDb());
   const lineId = anOpenLine(act);

@@ -1,17 +1,15 @@
-import { db } from "#app/db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { Run } from "#lib/domain/facts/run.ts";
 import { lineFileOf } from "../file.ts";
 import type { LinePart } from "../part.ts";
 
 /** What the pages about the camera are made from. */
 export async function cameraPart(lineId: string): Promise<LinePart> {
-  const { file, report, may } = await lineFileOf(lineId);
+  const { file, report, revisions, may } = await lineFileOf(lineId);
   return {
     lineId,
     file,
     report,
-    revisions: getRevisions(db(), lineId),
+    revisions,
     mayRecord: may("record-the-field"),
     mayFile: may("work-the-file"),
   };

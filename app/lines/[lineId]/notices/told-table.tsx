@@ -11,7 +11,7 @@ import { sayList } from "#lib/domain/say/say-list.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { Beneath } from "../beneath.tsx";
 import { partyName, stakeOf } from "../names.ts";
-import { LETTER_WORDS, PROOF_WORDS, TOLD_WORDS } from "../terms.ts";
+import { LETTER_WORDS, PROOF_WORDS, toldParts } from "../terms.ts";
 import { aboutWords } from "./about-words.ts";
 
 /** Every party against every letter that was written, with how it went and what came back. */
@@ -121,13 +121,13 @@ function Cell({
   readonly cell: ToldCell;
   readonly today: string;
 }) {
+  const { done, butNot } = toldParts(cell.state);
   return (
     <>
-      <Link href={`/lines/${lineId}/notices/letter/${cell.noticeId}`}>
-        {TOLD_WORDS[cell.state]}
-      </Link>
+      <Link href={`/lines/${lineId}/notices/letter/${cell.noticeId}`}>{done}</Link>
       {cell.on === null ? null : ` ${formatDay(cell.on, today)}`}
       {cell.method === null ? null : `, ${METHOD_WORDS[cell.method]}`}
+      {butNot}
       {cell.provenBy === null ? null : `, ${PROOF_WORDS[cell.provenBy]}`}
       {cell.attempts > 1 ? `, ${cell.attempts} attempts` : ""}
       {cell.reply === null ? null : (

@@ -9,10 +9,9 @@ import { db } from "#app/db.ts";
 import { needed, oneInOr, read } from "#app/fields.ts";
 import { sentenceOf } from "#app/messages.ts";
 import { requireAct } from "#app/session.ts";
-import { getLineFile } from "#db/queries/line-file.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import { personRows } from "#lib/domain/party/people.ts";
 import { addResidents } from "#lib/operations/add-residents.ts";
+import { readFile } from "#lib/operations/line-report.ts";
 import { peopleRevision, savePeople } from "#lib/operations/save-people.ts";
 import { err, ok } from "#lib/result.ts";
 import { appendRows } from "../append-rows.ts";
@@ -31,17 +30,18 @@ export async function savePeopleAction(
   const saved = savePeople(act, { lineId, base, rows });
   if (saved.ok) {
     revalidatePath(`/lines/${lineId}`, "layout");
-    return { status: "saved", revision: saved.value.revision, at: act.now };
+    const { revision, otherwise } = saved.value;
+    return { status: "saved", revision, at: act.now, rows: otherwise.map((row) => ({ ...row })) };
   }
   const { reason, cells, by, at } = saved.error;
   if (reason === "changed-meanwhile") {
-    const file = getLineFile(db(), lineId);
+    const now = readFile(db(), lineId);
     return {
       status: "changed-meanwhile",
       by,
       at,
-      revision: peopleRevision(getRevisions(db(), lineId)),
-      rows: file === null ? [] : personRows(file).map((row) => ({ ...row })),
+      revision: now === null ? 0 : peopleRevision(now.revisions),
+      rows: now === null ? [] : personRows(now.file).map((row) => ({ ...row })),
     };
   }
   if (reason === "bad-rows") return { status: "refused", message: "", cells };

@@ -7,8 +7,6 @@ import { Field } from "#app/_components/field.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { sentRows } from "#app/_components/sent-rows.ts";
-import { db } from "#app/db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { RowTable } from "#lib/domain/facts/row-table.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
@@ -41,8 +39,7 @@ export default async function WhoPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
-  const revisions = getRevisions(db(), lineId);
+  const { file, report, revisions, may } = await lineFileOf(lineId);
   const readOnly = !may("work-the-file");
   return (
     <>

@@ -5,28 +5,21 @@ import { z } from "zod";
 import type { CellProblem, RowsAnswer } from "#app/_components/grid/answer.ts";
 import type { GridRow } from "#app/_components/grid/column.ts";
 import { formAction, placeAt } from "#app/action.ts";
-import { db } from "#app/db.ts";
 import { id, text, texts } from "#app/fields.ts";
 import { sentenceOf } from "#app/messages.ts";
 import { ADDRESS_FIELDS, officeField } from "#app/office-form.ts";
 import { requireAct } from "#app/session.ts";
-import { getAuthority } from "#db/queries/authority.ts";
 import { getLastOfficeEntry } from "#db/queries/history.ts";
-import {
-  AUTHORITY_PART_NAMES,
-  type Authority,
-  type AuthorityPart,
-} from "#lib/domain/facts/authority.ts";
+import type { AuthorityPart } from "#lib/domain/facts/authority.ts";
 import type { Refusal } from "#lib/operations/act.ts";
 import { bringInHolidays } from "#lib/operations/bring-in-holidays.ts";
 import { removeAuthority } from "#lib/operations/remove-authority.ts";
-import { saveAuthority } from "#lib/operations/save-authority.ts";
-import { err } from "#lib/result.ts";
-import { officeRevision } from "./revision.ts";
+import { readAuthority, saveAuthorityFacts, savePart } from "#lib/operations/save-part.ts";
 
 /**
  * Saves one table of an authority; the rest of it stays as it is now. Whoever can reach this may name
- * anything as the table.
+ * anything as the table. Where somebody changed the office's facts meanwhile, answers with the table
+ * as it is now, so that nothing of either is lost.
  */
 export async function savePartAction(
   authorityId: string,
@@ -35,34 +28,20 @@ export async function savePartAction(
   rows: readonly GridRow[],
 ): Promise<RowsAnswer> {
   const act = await requireAct();
-  const authority = getAuthority(db(), authorityId);
-  if (authority === null) {
-    const message = sentenceOf({ reason: "not-found", detail: "the authority" });
-    return { status: "refused", message, cells: [] };
+  const saved = savePart(act, { authorityId: String(authorityId), part, base, rows });
+  if (saved.ok) {
+    revalidatePath(`/office/authorities/${authorityId}`);
+    return { status: "saved", revision: saved.value.revision, at: act.now };
   }
-  if (!AUTHORITY_PART_NAMES.includes(part) || !Array.isArray(rows)) {
-    const message = sentenceOf({
-      reason: "bad-value",
-      detail: "That table does not belong to an authority",
-    });
-    return { status: "refused", message, cells: [] };
-  }
-  if (base !== officeRevision()) return changedMeanwhile(authority, part);
-  const changed = { ...authority, [part]: rows } as unknown as Authority;
-  const saved = saveAuthority(act, changed);
-  if (!saved.ok) return refusedPart(saved.error, part);
-  revalidatePath(`/office/authorities/${authorityId}`);
-  return { status: "saved", revision: officeRevision(), at: act.now };
-}
-
-function changedMeanwhile(authority: Authority, part: AuthorityPart): RowsAnswer {
-  const last = getLastOfficeEntry(db());
+  const now = readAuthority(act.db, String(authorityId));
+  if (saved.error.reason !== "changed-meanwhile" || now === null)
+    return refusedPart(saved.error, part);
   return {
     status: "changed-meanwhile",
-    by: last?.by ?? "",
-    at: last?.at ?? "",
-    revision: officeRevision(),
-    rows: authority[part] as unknown as readonly GridRow[],
+    by: saved.error.detail,
+    at: getLastOfficeEntry(act.db)?.at ?? "",
+    revision: now.revision,
+    rows: now.authority[part] as unknown as readonly GridRow[],
   };
 }
 
@@ -80,8 +59,6 @@ function refusedPart(refusal: Refusal, part: AuthorityPart): RowsAnswer {
   return { status: "refused", message: "", cells: [cell] };
 }
 
-const GONE = { reason: "not-found", path: "", detail: "the authority" } as const;
-
 function pageOf({ authorityId }: { readonly authorityId: string }): string {
   return `/office/authorities/${authorityId}`;
 }
@@ -96,15 +73,8 @@ export const saveAuthorityFactsAction = formAction(placeAt({ authorityId: id }, 
     note: text,
     ...ADDRESS_FIELDS,
   }),
-  does: (act, { authorityId, street, unit, city, state, zip, ...facts }) => {
-    const authority = getAuthority(act.db, authorityId);
-    if (authority === null) return err(GONE);
-    return saveAuthority(act, {
-      ...authority,
-      ...facts,
-      address: { street, unit, city, state, zip },
-    });
-  },
+  does: (act, { street, unit, city, state, zip, ...facts }) =>
+    saveAuthorityFacts(act, { ...facts, address: { street, unit, city, state, zip } }),
   says: "Saved.",
   field: officeField,
 });

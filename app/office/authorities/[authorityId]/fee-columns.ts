@@ -39,6 +39,7 @@ export const FEE_COLUMNS: readonly GridColumn[] = [
     choices: options(PER),
     pasteHeadings: ["for each"],
   },
+  ...SOURCE,
   {
     key: "step",
     title: "In steps of",
@@ -66,7 +67,6 @@ export const FEE_COLUMNS: readonly GridColumn[] = [
       ...options(SURFACE_WORDS).filter(({ value }) => value !== "not-set"),
     ],
   },
-  ...SOURCE,
   {
     key: "included",
     title: "Included",

@@ -19,6 +19,7 @@ import { mayDo } from "#lib/domain/facts/user.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
 import { EXAMPLE_CITATION, exampleRows } from "#lib/domain/starters/authorities.ts";
+import { readAuthority } from "#lib/operations/save-part.ts";
 import { removeAuthorityAction, saveAuthorityFactsAction } from "./actions.ts";
 import { BringInHolidays, type HolidaysAsked } from "./bring-in-holidays.tsx";
 import {
@@ -33,7 +34,6 @@ import { FEE_BLANK, FEE_COLUMNS } from "./fee-columns.ts";
 import { FormList } from "./forms/form-list.tsx";
 import { PartsGrid } from "./parts-grid.client.tsx";
 import { PermitParts } from "./permit-parts.tsx";
-import { officeRevision } from "./revision.ts";
 import { StatutoryParts } from "./statutory-parts.tsx";
 
 interface Props {
@@ -49,15 +49,16 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function AuthorityPage({ params, searchParams }: Props) {
   const user = await requireUser();
-  const authority = getAuthority(db(), (await params).authorityId);
-  if (authority === null) return notFound();
+  const read = readAuthority(db(), (await params).authorityId);
+  if (read === null) return notFound();
+  const { authority, revision: base } = read;
   const may = mayDo(user.role, "run-the-office");
   const day = today();
   const caution =
     authority.clockRules
       .map((rule) => holidayCaution(rule, authority.holidays))
       .find((words) => words !== "") ?? "";
-  const grid = { authorityId: authority.id, base: officeRevision(), readOnly: !may };
+  const grid = { authorityId: authority.id, base, readOnly: !may };
   return (
     <div className="sheet">
       <PageHead asked={authority.name} answer={sentence(authority)}>

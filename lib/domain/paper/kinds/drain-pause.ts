@@ -40,7 +40,10 @@ function hasPauseHours(facts: LetterFacts): string | null {
     : null;
 }
 
-/** Exact day and hours, why, what counts as use, and whom to call who cannot be without water. */
+/**
+ * Exact day and hours, why, what counts as use, and whom to call who cannot be without water. What
+ * the first sentence says is not said again; what is not set is.
+ */
 function pauseBody(facts: LetterFacts): LetterBlock[] {
   const { words, place } = facts;
   const { pause } = words;
@@ -48,16 +51,14 @@ function pauseBody(facts: LetterFacts): LetterBlock[] {
   const hours = hoursWords(event, words);
   return [
     ...lead(event === null ? null : words.lead.pause(place, words.weekday(event.on), hours)),
-    paragraph(pause.opening(place)),
+    paragraph(pause.opening),
     ...table(words.visit.head, [
-      [pause.from, event ? words.weekday(event.on) : words.notSet],
-      [pause.hours, hours === "" ? pause.openHours : hours],
+      ...(event === null ? [[pause.from, words.notSet]] : []),
+      ...(hours === "" ? [[pause.hours, pause.openHours]] : []),
       ...phoneRows(facts),
     ]),
-    paragraph(pause.why),
     heading(pause.counts),
     ...list(pause.countLines),
-    paragraph(pause.happens),
     paragraph(pause.help),
     paragraph(pause.over),
   ];

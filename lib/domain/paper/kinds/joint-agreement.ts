@@ -62,7 +62,7 @@ function agreementBody(facts: LetterFacts): LetterBlock[] {
     paragraph(words.agreement.opening),
     ...existing.map(paragraph),
     heading(words.agreement.parties),
-    ...list(places),
+    paragraph(`${words.list(places)}.`),
     heading(words.agreement.steps),
     ...list(words.agreement.stepLines(file.authority?.name ?? words.agreement.authority)),
   ];

@@ -127,14 +127,15 @@ function dayTable(facts: LetterFacts, { on, slots, waterOff }: VisitDay): Letter
     first === undefined
       ? []
       : [
-          [visit.slot, words.list(comes)],
           [visit.who, visit.whoWords(office.name)],
           [visit.inside, insideWords(facts, first.stop)],
           ...flushRow(facts, first.stop),
           [visit.filmed, visit.filmedWords],
         ];
   return table(visit.head, [
-    [visit.day, words.weekday(on)],
+    comes.length === 0
+      ? [visit.day, words.weekday(on)]
+      : [visit.slot, `${words.weekday(on)}, ${words.list(comes)}`],
     ...inside,
     ...(off.length === 0 ? [] : [[visit.waterOff, words.list(off)]]),
   ]);

@@ -29,7 +29,7 @@ export const WORK_START: LetterPlan = {
   },
   body: startBody,
   choices: ({ words }) => words.start.choices,
-  cautions: ["trench", "sewage", "gas", "drains"],
+  cautions: ["trench", "sewage", "gas", "drainsLater"],
   gaps: [hasWorkDay, mayBegin],
   due: workAhead,
 };
@@ -96,7 +96,6 @@ function startBody(facts: LetterFacts): LetterBlock[] {
     ]),
     heading(start.expect),
     ...list(start.expects),
-    paragraph(start.drains),
     heading(start.work),
     ...list(workLines(facts)),
     letterStrip(facts, "work"),

@@ -551,7 +551,8 @@ describe("what the authority needs", () => {
     });
     expect(answer("authority", aFile(facts), { report })).toMatchObject({
       sentence: "9 of 12 items on file; easement not recorded",
-      closes: "Nothing can be submitted while 1 hold is open: 9 Ropewalk Lane",
+      closes: "Lift 1 hold: nothing can be submitted until then",
+      where: "reconcile#holds",
     });
   });
 

@@ -3,7 +3,15 @@ import { batchOf, countBatch, noMailTo } from "#lib/domain/mailing/batch.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { mailingListCsv, mailingListXlsx } from "#lib/exchange/mailing-list.ts";
 import { readTableFile } from "#lib/exchange/table-file/read-table-file.ts";
-import { aFile, aNotice, anOffice, aParty, aProperty, aRole } from "#tests/support/file.ts";
+import {
+  aDelivery,
+  aFile,
+  aNotice,
+  anOffice,
+  aParty,
+  aProperty,
+  aRole,
+} from "#tests/support/file.ts";
 
 const TODAY = "2026-11-25";
 const OFFICE = anOffice();
@@ -89,4 +97,9 @@ test("the mailing list is read back as it is, with no cell that is a formula", a
   const bytes = await mailingListXlsx(FILE, FILE.notices);
   const read = await readTableFile(new Uint8Array(bytes));
   expect(JSON.stringify(read)).toContain("=Larkspur Holdings");
+  // A day as an office writes it.
+  const [notice] = FILE.notices;
+  if (notice === undefined) throw new Error("No letter");
+  const sent = { ...FILE, deliveries: [aDelivery("d", notice.id, { sentOn: "2026-11-24" })] };
+  expect(mailingListCsv(sent, FILE.notices)).toContain('"November 24, 2026"');
 });

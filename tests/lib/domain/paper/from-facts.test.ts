@@ -341,6 +341,15 @@ describe("hours are a field of their own", () => {
     expect(gapsOf(aStreet({ events: ends }), ["ottilie", "12"], asked)).not.toContain("How long");
   });
 
+  test("an answer to the authority counts no connection that is not there", () => {
+    const documented = { ...file, tieIns: file.tieIns.slice(0, 1) };
+    const none = textOf(documented, ["city", null], { kind: "authority-response" });
+    expect(none).not.toMatch(/\b0 of them/);
+    expect(none).toContain("none of them is undocumented");
+    const asked = { kind: "authority-response", language: "es" } as const;
+    expect(textOf(documented, ["city", null], asked)).toContain("ninguna sin documentar");
+  });
+
   test("an answer to the authority prints the number of its order", () => {
     expect(textOf(file, ["city", null], { kind: "authority-response" })).toContain(
       "Your order of November 20, 2026: case 26-118",

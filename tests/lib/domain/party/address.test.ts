@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { addressKey, addressLines, formatAddress, windowLines } from "#lib/domain/party/address.ts";
+import {
+  addressKey,
+  addressLines,
+  formatAddress,
+  stateWritten,
+  townWritten,
+  windowLines,
+} from "#lib/domain/party/address.ts";
 import { anAddress } from "#tests/support/file.ts";
 
 test("addressLines() leaves an address as it was typed", () => {
@@ -89,4 +96,24 @@ test.each([
   [anAddress("12 Fennel Row"), anAddress("12 Fennel Row", { city: "Tidewick" })],
 ])("addressKey() tells %j from %j", (one, other) => {
   expect(addressKey(one)).not.toBe(addressKey(other));
+});
+
+test.each([
+  ["or", "OR"],
+  ["Oregon", "OR"],
+  ["d.c.", "DC"],
+  ["OR", "OR"],
+  ["British Columbia", "British Columbia"],
+  ["", ""],
+])("stateWritten() writes %j as %j", (typed, written) => {
+  expect(stateWritten(typed)).toBe(written);
+});
+
+test.each([
+  ["Alder Fork, or", "Alder Fork, OR"],
+  ["Alder Fork,oregon", "Alder Fork, OR"],
+  ["Alder Fork", "Alder Fork"],
+  ["Paris, upper part", "Paris, upper part"],
+])("townWritten() writes %j as %j", (typed, written) => {
+  expect(townWritten(typed)).toBe(written);
 });

@@ -32,7 +32,7 @@ test("signersFor() takes the association where no title holder is known", () => 
   expect(signersFor(aFile({ parties, roles: [hoa] }), "p")).toEqual([
     {
       ...{ partyId: "hoa", role: "association", name: "hoa, by its president" },
-      ...{ capacityMissing: false, heldWith: "" },
+      ...{ holder: "hoa", capacity: "president", capacityMissing: false, heldWith: "" },
     },
   ]);
   const withOwner = aFile({ parties, roles: [hoa, aRole("ada", "p")] });

@@ -6,8 +6,6 @@ import { Empty } from "#app/_components/empty.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import { asBuiltOf, asBuiltSentence, piecesToStart } from "#lib/domain/closing/built-parts.ts";
 import { composeAsBuilt } from "#lib/domain/packet/as-built.ts";
 import { lineFileOf } from "../../file.ts";
@@ -27,7 +25,7 @@ export default async function AsBuiltPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, office, may } = await lineFileOf(lineId);
+  const { file, report, office, revisions, may } = await lineFileOf(lineId);
   const open = file.line.closedOn === null;
   const built = asBuiltOf(file, report);
   const mayRecord = may("record-the-field") && open;
@@ -130,7 +128,7 @@ export default async function AsBuiltPage({
           <RowsGrid
             lineId={lineId}
             table="builtPieces"
-            base={getRevisions(db(), lineId).builtPieces}
+            base={revisions.builtPieces}
             rows={file.builtPieces}
             columns={builtColumns(file)}
             blank={BUILT_BLANK}

@@ -64,9 +64,11 @@ export function EntriesTable({ lineId, file, report, work }: BookProps) {
             .map((entry) => (
               <tr key={entry.id}>
                 <th scope="row">
-                  {entryWords(file, entry, "en")}
+                  {entryWords(file, { ...entry, dueOn: null }, "en")}
                   <Beneath>
-                    {formatDay(entry.on, report.today)}, entered by {entry.enteredBy}{" "}
+                    {formatDay(entry.on, report.today)}
+                    {entry.dueOn === null ? "" : `, due ${formatDay(entry.dueOn, report.today)}`},
+                    entered by {entry.enteredBy}{" "}
                     <PaperLink
                       lineId={lineId}
                       file={file}

@@ -29,9 +29,13 @@ export function Utilities({ file, card, today }: CardPart) {
         </p>
       )}
       {ticketClocks.length === 0 ? null : (
-        <p>
-          {ticketClocks.map((clock) => `${clock.title}: ${whenWords(clock, today)}`).join("; ")}.
-        </p>
+        <ul className={styles["tight"]}>
+          {ticketClocks.map((clock) => (
+            <li key={clock.key}>
+              {clock.title.replace(` (ticket ${ticket?.number})`, "")}: {whenWords(clock, today)}
+            </li>
+          ))}
+        </ul>
       )}
       {ticket !== null && responses.length === 0 ? (
         <p className={styles["loud"]}>No utility’s response is on file.</p>

@@ -5,8 +5,6 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { db } from "#app/db.ts";
-import { getRevisions } from "#db/queries/revision.ts";
 import { tallyOf, tallySentence } from "#lib/domain/reconnection/tally.ts";
 import { workInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { lineFileOf } from "../../file.ts";
@@ -23,7 +21,7 @@ export default async function ReconnectionsPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, may } = await lineFileOf(lineId);
+  const { file, report, revisions, may } = await lineFileOf(lineId);
   const tally = tallyOf(file, workInForce(file), report.tieIns);
   const mayRecord = may("record-the-field");
   const isStarted = tally.every(({ row }) => row !== null);
@@ -74,7 +72,7 @@ export default async function ReconnectionsPage({
           <RowsGrid
             lineId={lineId}
             table="reconnections"
-            base={getRevisions(db(), lineId).reconnections}
+            base={revisions.reconnections}
             rows={file.reconnections}
             columns={reconnectionColumns(file)}
             blank={RECONNECTION_BLANK}

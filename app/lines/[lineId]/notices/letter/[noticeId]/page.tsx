@@ -21,7 +21,7 @@ import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { lineFileOf } from "../../../file.ts";
 import { partyName } from "../../../names.ts";
-import { LETTER_WORDS, TOLD_WORDS } from "../../../terms.ts";
+import { LETTER_WORDS, toldParts } from "../../../terms.ts";
 import { aboutWords } from "../../about-words.ts";
 import { GapList } from "../../gap-list.tsx";
 import { Deliveries } from "./deliveries.tsx";
@@ -168,7 +168,8 @@ function stateWords(file: LineFile, notice: Notice, today: string): string {
   if (cell.state === "draft") return "Draft, not sent.";
   const how = cell.method === null ? "" : `, ${METHOD_WORDS[cell.method]}`;
   const when = cell.on === null ? "" : ` ${formatDay(cell.on, today)}`;
-  const words = `${TOLD_WORDS[cell.state]}${when}${how}.`;
+  const { done, butNot } = toldParts(cell.state);
+  const words = `${done}${when}${how}${butNot}.`;
   const reply = notice.replyBy === null || cell.reply !== null;
   const asked = reply ? "" : ` Reply by ${formatDay(notice.replyBy ?? today, today)}.`;
   return capital(words) + asked;

@@ -10,6 +10,7 @@ import { FORM_FACTS } from "#lib/domain/form/form-facts.ts";
 import { suggestedMapping, suggestedMappings } from "#lib/domain/form/suggest.ts";
 import { mappingWords } from "#lib/domain/form/undecided.ts";
 import { saveMappingsAction, takeSuggestionsAction } from "./actions.ts";
+import styles from "./form.module.css";
 import { type FactChoice, MappingChoice } from "./mapping-choice.client.tsx";
 
 /** As many fields as one table shows. */
@@ -36,7 +37,7 @@ export function Mappings({
   const numbered = form.fields.map((field, at) => ({ field, at }));
   const table = (
     <Scroll>
-      <table className={`plain ${stacked["stacked"]}`}>
+      <table className={`plain ${stacked["stacked"]} ${styles["mapping"]}`}>
         <thead>
           <tr>
             <th scope="col">Field</th>
@@ -108,8 +109,7 @@ function FieldRow({
       <th scope="row">
         {at + 1}. {title}
         {title === field.name ? null : <span className="muted small"> {field.name}</span>}
-        <br />
-        <span className="muted small">{kindOf(field)}</span>
+        <br /> <span className="muted small">{kindOf(field)}</span>
       </th>
       <td>
         {field.printed === "" || field.printed === title ? (

@@ -1,0 +1,91 @@
+import type { Mark } from "./mark.ts";
+import { PLAIN_THING, type Thing } from "./things.ts";
+import type { Word } from "./word.ts";
+
+const PLACING: ReadonlySet<Mark["what"]> = new Set(["clock", "distance", "diameter", "material"]);
+
+/** What people count: nobody says “another one” of water or grease. */
+const COUNTED: ReadonlySet<Thing["kind"]> = new Set(["tie-in", "fault", "bend", "cleanout"]);
+
+/**
+ * `there’s another one, right-hand side`: with a place, size or pipe beside it and no thing named in
+ * the sentence, it is one more of what was named last.
+ */
+export function withNameless(marks: readonly Mark[], words: readonly Word[]): Mark[] {
+  const named: { last: Thing | null; branch: Thing | null } = { last: null, branch: null };
+  return withOneMore(marks, words).flatMap((mark): Mark[] => {
+    if (mark.what === "thing" && COUNTED.has(mark.thing.kind)) named.last = mark.thing;
+    if (mark.what === "thing" && mark.thing.kind === "tie-in") named.branch = mark.thing;
+    const beside = marks.filter(
+      (other) => words[other.from]?.sentence === words[mark.from]?.sentence,
+    );
+    const meant = meantBy(named, { mark, beside, words });
+    if (meant === null || !isNameless(mark, { beside, words })) return [mark];
+    const thing: Thing = {
+      ...meant,
+      fitting: "unknown",
+      many: false,
+      weak: false,
+      describes: false,
+    };
+    return [
+      { ...mark, to: mark.to - 1 },
+      { what: "thing", thing, from: mark.to - 1, to: mark.to },
+    ];
+  });
+}
+
+/** What a branch does, and nothing else that people count. */
+const JOINS =
+  /^(right |just )?(coming|comes|came|ties|tied|tying|joins|joining|feeding|feeds|entering|enters|hooked|teed|tapped|dumping|dumps) (in|into|on|up)\b/;
+const BRANCH: Thing = { ...PLAIN_THING, kind: "tie-in" };
+
+function textFrom(words: readonly Word[], from: number): string {
+  return words
+    .slice(from, from + 4)
+    .map(({ text }) => text)
+    .join(" ");
+}
+
+/** `there’s one on the right too`: one more, though nobody says another. */
+function withOneMore(marks: readonly Mark[], words: readonly Word[]): Mark[] {
+  const found = words.flatMap(({ text }, at): Mark[] => {
+    const shown = /^(there's|here's|got|see)$/.test(text) && words[at + 1]?.text === "one";
+    const placed = /^(on|at|over|coming|comes|up|here|right) /.test(textFrom(words, at + 2));
+    const free = marks.every((mark) => mark.to <= at || mark.from > at + 1 || mark.what === "turn");
+    return shown && placed && free ? [{ what: "turn", turn: "another", from: at, to: at + 2 }] : [];
+  });
+  const left = marks.filter(
+    (mark) => !found.some(({ from, to }) => mark.from < to && mark.to > from),
+  );
+  return [...left, ...found].sort((a, b) => a.from - b.from);
+}
+
+interface Beside {
+  readonly beside: readonly Mark[];
+  readonly words: readonly Word[];
+}
+
+/** On a side, or joining, it is a branch; else what was named last. */
+function meantBy(
+  { last, branch }: { readonly last: Thing | null; readonly branch: Thing | null },
+  { mark, beside, words }: Beside & { readonly mark: Mark },
+): Thing | null {
+  if (JOINS.test(textFrom(words, mark.to))) return branch ?? BRANCH;
+  return (beside.some((other) => other.what === "clock") ? branch : null) ?? last;
+}
+
+function isNameless(mark: Mark, { beside, words }: Beside): boolean {
+  if (mark.what !== "turn" || mark.turn !== "another") return false;
+  // `a crack at fourteen, another one at twenty`: read off, the first is done with.
+  const named = beside.some(
+    (other) =>
+      other.what === "thing" &&
+      !beside.some(
+        (read) => read.what === "distance" && read.from > other.from && read.to <= mark.from,
+      ),
+  );
+  const placed =
+    beside.some((other) => PLACING.has(other.what)) || JOINS.test(textFrom(words, mark.to));
+  return !named && placed && words[mark.to - 1]?.text === "one" && mark.to - mark.from > 1;
+}

@@ -1,0 +1,123 @@
+import fs from "node:fs";
+import path from "node:path";
+import { expect, test } from "vitest";
+import { openDb } from "#db/open.ts";
+import { getAuthority } from "#db/queries/authority.ts";
+import { listOutgoing } from "#db/queries/outgoing.ts";
+import type { MoneyWord } from "#lib/operations/enter-money.ts";
+import { saveAuthority } from "#lib/operations/save-authority.ts";
+import { aHoliday, anAuthority, aRequirement } from "../../support/file.ts";
+import { aDesk, anAct, fileOf, must } from "../../support/office.ts";
+import { twoServers } from "../../support/two-servers.ts";
+
+/** The line of three houses in an office's folder, which two processes serve. */
+async function aServedDesk() {
+  const { act: made, lineId } = aDesk();
+  const { dataFolder } = made;
+  const file = path.join(dataFolder, "wyebook.db");
+  fs.writeFileSync(file, made.db.$client.serialize());
+  const act = anAct(openDb(file), { dataFolder });
+  return { act, lineId, servers: await twoServers(dataFolder) };
+}
+
+function unitsOf({ act, lineId }: Pick<Awaited<ReturnType<typeof aServedDesk>>, "act" | "lineId">) {
+  return fileOf(act, lineId).units.map(({ id }) => id);
+}
+
+test("rows that two add by a form at the same moment are all there, and none is refused", async () => {
+  const { servers, ...desk } = await aServedDesk();
+  const asked = { lineId: desk.lineId, times: 40 };
+  const taken = (await servers.both("addUnits", [asked, asked])).flat();
+  expect(taken).toHaveLength(80);
+  expect(unitsOf(desk).toSorted()).toEqual(taken.toSorted());
+});
+
+test("the rows that a page shows are those of the revision that it sends back with them", async () => {
+  const { lineId, servers } = await aServedDesk();
+  const [added, read] = await servers.each(
+    ["addUnits", { lineId, times: 60 }],
+    ["readUnits", { lineId, until: 60 }],
+  );
+  expect(added).toHaveLength(60);
+  expect(read.length).toBeGreaterThan(10);
+  expect(read.filter(({ rows, revision }) => rows !== revision)).toEqual([]);
+});
+
+test("of a table that two type into at once nothing is lost: whoever was second is told", async () => {
+  const { servers, ...desk } = await aServedDesk();
+  const asked = { lineId: desk.lineId, times: 30 };
+  const [first, second] = await servers.both("typeUnits", [asked, asked]);
+  expect(first + second).toBeGreaterThan(0);
+  expect(new Set(unitsOf(desk)).size).toBe(60);
+});
+
+test("two that change two tables of one authority at once lose nothing of either", async () => {
+  const { act, servers } = await aServedDesk();
+  must(saveAuthority(anAct(act.db, { role: "admin" }), anAuthority()));
+  const days = Array.from({ length: 20 }, (_, at) =>
+    aHoliday(`2027-01-${String(at + 1).padStart(2, "0")}`),
+  );
+  const requirements = Array.from({ length: 20 }, (_, at) => aRequirement(`r-${at}`));
+  await servers.both("addToPart", [
+    { part: "holidays", rows: days },
+    { part: "requirements", rows: requirements },
+  ]);
+  const authority = getAuthority(act.db, "authority-1");
+  expect(authority?.holidays).toHaveLength(20);
+  expect(authority?.requirements).toHaveLength(20);
+});
+
+test("the same payment entered by two at once counts once", async () => {
+  const { act, lineId, servers } = await aServedDesk();
+  for (let at = 1; at <= 12; at += 1) {
+    const word: MoneyWord & { readonly lineId: string } = {
+      lineId,
+      kind: "payment",
+      partyId: "owner-12",
+      propertyId: "12",
+      amount: 10_000 + at,
+      on: "2026-11-25",
+      method: "check",
+      reference: `No. ${at}`,
+      uploadId: null,
+      note: "",
+      beyond: false,
+    };
+    const answers = await servers.both("enterMoney", [word, word]);
+    expect(answers.filter(({ ok }) => ok)).toHaveLength(1);
+    expect(answers.flatMap((each) => (each.ok ? [] : [each.error.reason]))).toEqual([
+      "already-there",
+    ]);
+  }
+  const numbers = fileOf(act, lineId).ledger.map(({ number }) => number);
+  expect(numbers).toEqual(Array.from({ length: 12 }, (_, at) => at + 1));
+});
+
+test("the same letters drafted and sent by two at once are there once, and go out once", async () => {
+  const { act, lineId, servers } = await aServedDesk();
+  for (const kind of ["finding", "entry-consent"] as const) {
+    const recipients = ["12", "14"].map((house) => ({
+      partyId: `owner-${house}`,
+      propertyId: house,
+      tieInId: null,
+      splitId: null,
+    }));
+    const drafting = { lineId, kind, replyBy: "2026-12-10", recipients };
+    const drafted = await servers.both("draftNotices", [drafting, drafting]);
+    const [noticeIds, same] = drafted.map((each) => must(each).noticeIds);
+    expect(same).toEqual(noticeIds);
+    const sending = {
+      lineId,
+      noticeIds: noticeIds ?? [],
+      method: "mail-message",
+      sentOn: "2026-11-25",
+      despite: "They asked for it",
+    } as const;
+    const sent = await servers.both("sendNotices", [sending, sending]);
+    expect(sent.filter(({ ok }) => ok)).toHaveLength(1);
+  }
+  const { notices, deliveries } = fileOf(act, lineId);
+  expect(notices).toHaveLength(4);
+  expect(deliveries).toHaveLength(4);
+  expect(listOutgoing(act.db, lineId)).toHaveLength(4);
+});

@@ -1,0 +1,93 @@
+import { appendRows } from "#app/lines/[lineId]/append-rows.ts";
+import type { AuthorityPart } from "#lib/domain/facts/authority.ts";
+import type { Act } from "#lib/operations/act.ts";
+import { decidePairing } from "#lib/operations/decide-pairing.ts";
+import { draftNotices } from "#lib/operations/draft-notices.ts";
+import { enterMoney } from "#lib/operations/enter-money.ts";
+import { lineReport } from "#lib/operations/line-report.ts";
+import { readAuthority, savePart } from "#lib/operations/save-part.ts";
+import { saveRows } from "#lib/operations/save-rows.ts";
+import { sendNotices } from "#lib/operations/send-notices.ts";
+import { ok } from "#lib/result.ts";
+
+/** On a line: how often it is done, one right after the other. */
+interface OnLine {
+  readonly lineId: string;
+  readonly times: number;
+}
+
+/** Does it so often, and gathers the answers. */
+function times<T>(many: number, deed: () => T): T[] {
+  return Array.from({ length: many }, deed);
+}
+
+function readAsPage({ db, today }: Act, lineId: string) {
+  const read = lineReport(db, lineId, today);
+  if (read === null) throw new Error(`There is no line ${lineId}`);
+  return read;
+}
+
+/** What two processes are told to do at the same moment, as pages and actions do it. */
+export const DEEDS = {
+  /** Adds a unit by the form that stands beside the table; the ids of those that were taken. */
+  addUnits: (act: Act, { lineId, times: many }: OnLine) =>
+    times(many, () => {
+      const id = act.newId();
+      const row = { id, propertyId: "12", name: id, use: "dwelling", note: "" };
+      return appendRows(act, { lineId, table: "units" }, () => ok([row])).ok ? [id] : [];
+    }).flat(),
+
+  /** Reads the units as a page does, again and again until there are so many. */
+  readUnits: (act: Act, { lineId, until }: { readonly lineId: string; readonly until: number }) => {
+    const seen: { readonly rows: number; readonly revision: number }[] = [];
+    do {
+      const { file, revisions } = readAsPage(act, lineId);
+      seen.push({ rows: file.units.length, revision: revisions.units });
+    } while ((seen.at(-1)?.rows ?? 0) < until);
+    return seen;
+  },
+
+  /**
+   * Types a unit into the table and saves it as the table stood when it was read; where somebody else
+   * saved meanwhile, takes theirs and saves again. How often that was.
+   */
+  typeUnits: (act: Act, { lineId, times: many }: OnLine) =>
+    times(many, () => {
+      const id = act.newId();
+      const row = { id, propertyId: "12", name: id, use: "dwelling", note: "" };
+      for (let again = 0; ; again += 1) {
+        const { file, revisions } = readAsPage(act, lineId);
+        const order = [...file.units.map((unit) => unit.id), id];
+        const base = revisions.units;
+        const saved = saveRows(act, { lineId, table: "units", base, rows: [row], order });
+        if (saved.ok) return again;
+        if (saved.error.reason !== "changed-meanwhile") throw new Error(saved.error.by);
+      }
+    }).reduce((sum, again) => sum + again, 0),
+
+  /** Adds rows to a table of an authority, each as the table stood when it was read; how many again. */
+  addToPart: (
+    act: Act,
+    { part, rows }: { readonly part: AuthorityPart; readonly rows: readonly object[] },
+  ) => {
+    let again = 0;
+    for (const row of rows)
+      for (;;) {
+        const read = readAuthority(act.db, "authority-1");
+        if (read === null) throw new Error("There is no such authority");
+        const { authority, revision: base } = read;
+        const changed = { authorityId: "authority-1", part, base, rows: [...authority[part], row] };
+        const saved = savePart(act, changed);
+        if (saved.ok) break;
+        if (saved.error.reason !== "changed-meanwhile") throw new Error(saved.error.detail);
+        again += 1;
+      }
+    return again;
+  },
+
+  enterMoney,
+  sendNotices,
+  draftNotices,
+  decidePairing,
+};
+export type DeedName = keyof typeof DEEDS;
