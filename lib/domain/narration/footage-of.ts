@@ -64,12 +64,35 @@ function knownPlace({ talk, sense }: Ground, mark: Said): Said | null {
 function pick(ground: Ground, marks: readonly Said[], mark: Said): Of<"distance"> | null {
   const distances = marks.filter(
     (other): other is Of<"distance"> =>
-      other.what === "distance" && !(other.at > mark.at && isEnd(ground.talk, mark, other)),
+      other.what === "distance" &&
+      !(other.at > mark.at && isEnd(ground.talk, mark, other)) &&
+      !(ground.track.passed.has(other.at) && other.clause !== mark.clause) &&
+      !isGoneBy(ground, mark, other),
   );
   const before = distances.findLast((other) => other.at < mark.at) ?? null;
   const after = distances.find((other) => other.at > mark.at) ?? null;
   if (after && isBound(ground.talk, mark, after)) return after;
   return marks[0]?.what === "distance" ? (before ?? after) : (after ?? before);
+}
+
+/** Read off where the camera was, not in looking back. */
+function isRead(ground: Ground, mark: Said): mark is Of<"distance"> {
+  return isPlacing(ground, mark) && !ground.track.passed.has(mark.at);
+}
+
+/** So long after a reading with its find, thousandths of a second, the camera has gone on. */
+const GONE_ON = 7_000;
+
+/** `a wye, twenty-five six, it’s dry, could be the old garage … roots at the joint`: of another place. */
+function isGoneBy(ground: Ground, mark: Said, reading: Said): boolean {
+  if (reading.at > mark.at || !tooFar(reading.time, mark.time, GONE_ON)) return false;
+  return placings(ground, inSentence(ground.talk, reading.sentence)).some(
+    (other) =>
+      other.what === "thing" &&
+      other.at < mark.at &&
+      !tooFar(other.time, reading.time, GONE_ON) &&
+      !tooFar(reading.time, other.time, GONE_ON),
+  );
 }
 
 /** `crack along the top, runs to twenty-eight`: where it stops, not where it is. */
@@ -136,7 +159,7 @@ function readFirst(ground: Ground, mark: Said): Of<"distance"> | null {
     (old) => old.at < mark.at && old.sentence < mark.sentence,
   );
   const last = before.findLast(({ what }) => what === "distance");
-  if (!last || !isPlacing(ground, last) || last.distance.from === 0) return null;
+  if (!last || !isRead(ground, last) || last.distance.from === 0) return null;
   const bare = placings(ground, inSentence(talk, last.sentence)).every(
     ({ what }) => what === "distance",
   );
@@ -155,11 +178,13 @@ function toldAt(ground: Ground, mark: Said): Of<"distance"> | null {
   const breath = words[mark.from]?.breath;
   const last = ground.talk.said
     .slice(0, mark.at)
-    .findLast((old): old is Of<"distance"> => isPlacing(ground, old));
+    .findLast((old): old is Of<"distance"> => isRead(ground, old));
   if (!last || words[last.from]?.breath !== breath || mark.sentence - last.sentence > TOLD)
     return null;
   const moved = MOVING.test(wordsOf(ground.talk, last.to, mark.from));
-  return moved || tooFar(last.time, mark.time, TOLD_TIME) ? null : last;
+  return moved || tooFar(last.time, mark.time, TOLD_TIME) || isGoneBy(ground, mark, last)
+    ? null
+    : last;
 }
 
 const MOVING =
@@ -188,8 +213,8 @@ function previousReading(
   mark: Said,
 ): { mark: Of<"distance">; free: boolean } | null {
   const sentence = inSentence(ground.talk, mark.sentence - 1);
-  const last = sentence.findLast((other) => isPlacing(ground, other));
-  if (!last || !isPlacing(ground, last) || tooFar(last.time, mark.time, PREVIOUS)) return null;
+  const last = sentence.findLast((other) => isRead(ground, other));
+  if (!last || !isRead(ground, last) || tooFar(last.time, mark.time, PREVIOUS)) return null;
   const things = placings(ground, sentence).filter((other) => other.what === "thing");
   if (last.distance.from === 0) return { mark: last, free: mark.what === "material" };
   return { mark: last, free: things.length === 0 && !takenByEarlier(ground, last) };

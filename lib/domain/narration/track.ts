@@ -2,6 +2,7 @@ import { type Cft, toTenth } from "../length/station.ts";
 import { type Axis, counterOf, startAtAccess, startAtMain } from "./axis.ts";
 import { type Candidate, fitted } from "./fit.ts";
 import type { Distance } from "./mark.ts";
+import { partBetween, passedIn } from "./passed.ts";
 import {
   clauseWords,
   inClause,
@@ -37,6 +38,8 @@ export interface Track {
   readonly motion: 1 | -1;
   /** Marks of spoken distances that lie on no camera’s way together with the others. */
   readonly outliers: ReadonlySet<number>;
+  /** Marks of distances that the camera had passed when they were told; they place what is told with them. */
+  readonly passed: ReadonlySet<number>;
   /** Feet (hundredths) a second, and how unsteady: the spread of the speeds over their mean. */
   readonly speed: Speed | null;
   /** Clauses in which the speaker says that the camera goes back. */
@@ -65,7 +68,8 @@ export interface Between {
 export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
   const all = candidatesOf(talk, sense, axis);
   const opening = beforeZero(talk, sense, all);
-  const candidates = all.filter(({ at }) => !opening.has(at));
+  const passed = passedIn(talk, all);
+  const candidates = all.filter(({ at }) => !opening.has(at) && !passed.has(at));
   const start = startOf(talk, axis, candidates);
   const { kept, motion } = fitted(start === null ? candidates : [start, ...candidates]);
   const on = new Set(kept.map(({ at }) => at));
@@ -89,7 +93,8 @@ export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
   return {
     points: whole,
     motion,
-    outliers: new Set(all.filter(({ at }) => !on.has(at)).map(({ at }) => at)),
+    outliers: new Set(all.flatMap(({ at }) => (on.has(at) || passed.has(at) ? [] : [at]))),
+    passed,
     speed: speedOf(whole),
     turns: [...talk.spans.keys()].filter((clause) => BACKWARDS.test(clauseWords(talk, clause))),
     end: axis.measuredFrom === "access" ? axis.mainCounter : null,
@@ -110,8 +115,29 @@ function candidatesOf(talk: Talk, sense: Sense, axis: Axis): Candidate[] {
     if (counter === null) return [];
     const back = BACKWARDS.test(wordsOf(talk, last, mark.from));
     last = mark.to;
-    return [{ at: mark.at, counter, to, time: mark.time, weight: distance.weight, back }];
+    const weight = weightOf(talk, mark);
+    return [{ at: mark.at, counter, to, time: mark.time, weight, back }];
   });
+}
+
+function weightOf(talk: Talk, mark: Of<"distance">): number {
+  const { weight } = mark.distance;
+  return weight < PLAINLY_READ && isAtMain(talk, mark) ? weight + AT_MAIN : weight;
+}
+
+/** What it adds to a number that `and that’s the main, one oh four` says it. */
+const AT_MAIN = 1.5;
+
+/** Right behind or before the main: no house is there. */
+function isAtMain(talk: Talk, mark: Said): boolean {
+  return [talk.said[mark.at - 1], talk.said[mark.at + 1]].some(
+    (other) =>
+      other?.what === "thing" &&
+      other.thing.kind === "main" &&
+      other.sentence - mark.sentence <= 1 &&
+      mark.sentence - other.sentence <= 1 &&
+      Math.min(Math.abs(other.from - mark.to), Math.abs(mark.from - other.to)) <= 2,
+  );
 }
 
 /** `twenty eight foot y on the left side thirty three`: behind a branch that has its footage, whose it is. */
@@ -209,8 +235,8 @@ function withSteps(
   return whole;
 }
 
-/** A camera stands for what is told without a silence, but hardly longer than this. */
-const STANDS = 15_000;
+/** A camera stands for what is told without a silence, but hardly longer than this: it goes on while people talk. */
+const STANDS = 4_000;
 
 function stoodUntil(talk: Talk, point: TrackPoint, next: TrackPoint | undefined): number | null {
   const from = talk.said[point.at];
@@ -327,15 +353,6 @@ function ahead(
     slack: Math.max(200, Math.ceil(way * Math.max(0.5, speed.spread))),
     reading: "beyond",
   };
-}
-
-function partBetween(
-  before: number | null,
-  time: number | null,
-  after: number | null,
-): number | null {
-  if (before === null || time === null || after === null || after <= before) return null;
-  return Math.min(1, Math.max(0, (time - before) / (after - before)));
 }
 
 /** 1 where the counter was rising about here, −1 where it was falling. */

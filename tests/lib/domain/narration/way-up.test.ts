@@ -1,0 +1,56 @@
+import { describe, expect, test } from "vitest";
+import { draftLog } from "#lib/domain/narration/draft-log.ts";
+
+// Pushed up: the footage is the main's where the camera went in at the main or its manhole.
+
+const AT_MAIN = `
+  We're in the manhole on Almendra Way, going up the lateral. Okay, zero, right at the wall of the main.
+  Going in at the manhole, pushing upstream. Counter's at zero right where the line comes in the wall.
+  Launched from the main, zeroed at the tap, headed up.
+  Starting at the city main, heading up. Zero.
+  From the street side going up toward the houses, zero at the connection.
+  Down in manhole twelve, shooting up the private line, zero at the pipe wall.
+  I'm at the wye on the main and I've got it zeroed.
+  Pushing up from the city's manhole, set to zero at the lip of the pipe.
+  Coming off the main going uphill. Reset the counter.
+  Okay we're standing in the street, got the lid off, going up from here, she's zeroed.
+  At the main, zero, and up we go.
+  Dropped the crawler in the main, launching the lateral camera. Zero at the saddle.
+  Estamos en el pozo, vamos para arriba. Cero en la principal.`;
+const AT_CLEANOUT = `
+  In at the curb cleanout, going up to the house, zeroed at the cleanout.
+  We're at the property line cleanout and we're shooting up toward the building. Zero.
+  Going upstream from the two way at the sidewalk, counter zero.
+  I'm in the cleanout out by the street, pushing up to the house. Zero on the counter.
+  Went in at the lower cleanout, looking up. Zero.
+  This is from the cleanout in the parkway up to the foundation, zeroed.`;
+
+const lines = (text: string) => text.split("\n").flatMap((line) => line.trim() || []);
+
+function heard(opening: string) {
+  const text = `0:00 ${opening}\n0:20 Eight five, wye on the left.\n0:50 Twenty-two, crack on top.\n1:20 Forty feet even, roots.`;
+  return draftLog(text, { looks: "upstream", measuredFrom: null, mainCounter: null });
+}
+
+describe("where a way up is measured from", () => {
+  test.each(lines(AT_MAIN))("the main: %s", (opening) => {
+    const { measuredFrom, drafts } = heard(opening);
+    expect(measuredFrom).toBe("main");
+    expect(drafts.find(({ fault }) => fault === "roots")?.fromMain).toBe(4000);
+  });
+
+  test.each(lines(AT_CLEANOUT))("a cleanout: %s", (opening) => {
+    const { measuredFrom, drafts } = heard(opening);
+    expect(measuredFrom).toBe("access");
+    expect(drafts.find(({ fault }) => fault === "roots")?.fromMain).toBeNull();
+  });
+
+  test("a run entered as measured from its way in at the main stays so, with the main at zero", () => {
+    const { measuredFrom, drafts } = draftLog(
+      "0:00 At the main, zero, going up.\n0:20 Eight five, wye on the left.",
+      { looks: "upstream", measuredFrom: "access", mainCounter: null },
+    );
+    expect(measuredFrom).toBe("access");
+    expect(drafts.map(({ fromMain }) => fromMain)).toEqual([850]);
+  });
+});
