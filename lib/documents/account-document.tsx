@@ -53,7 +53,7 @@ export async function accountPart(
   const [name = ""] = paper.to;
   const clean = printable(paper, `The ${paper.title.toLowerCase()} to ${name}`);
   const address = addressLayout(clean.to);
-  const title = `${name}: ${clean.subject}`;
+  const title = `${name}: ${paper.subject}`;
   const most = clean.also === undefined ? 1 : 2;
   const draw = (paper: AccountPaper) =>
     fewestPages(SETTINGS, most, (setting) => (

@@ -41,8 +41,8 @@ function checked(text: string, what: string): string {
     // A time of day is not torn at a line's end.
     .replace(/(?<=\d) ([ap])\. m\./g, "\u00a0$1.\u00a0m.")
     .replace(/(?<=\d) (AM|PM)\b/g, "\u00a0$1")
-    // Nor a room from its number.
-    .replace(/\b(Room|Suite|Hall|Sala|Salón) (?=\d)/g, "$1\u00a0");
+    // Nor what is numbered from its number.
+    .replace(/\b(Room|Suite|Hall|Sala|Salón|No\.|[Nn]úm\.) (?=\d)/g, "$1\u00a0");
   for (const sign of clean) {
     const point = sign.codePointAt(0) ?? 0;
     if (!canPrint(point)) throw new DocumentRefused(refusal(sign, point, { text: clean, what }));

@@ -40,7 +40,8 @@ export function readPdf(bytes: Uint8Array): ReadPdf {
   const one = (page?: number) =>
     page === undefined ? [] : ["-f", String(page), "-l", String(page)];
   return {
-    text: (page) => run("pdftotext", "-layout", ...one(page), file, "-"),
+    // A space that does not break is a space to who reads.
+    text: (page) => run("pdftotext", "-layout", ...one(page), file, "-").replaceAll("\u00a0", " "),
     words: (page) => parseWords(run("pdftotext", "-bbox", ...one(page), file, "-")),
     fonts: () => parseFonts(run("pdffonts", file)),
     images: () => parseImages(run("pdfimages", "-list", file)),

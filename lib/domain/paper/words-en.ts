@@ -286,7 +286,7 @@ export const EN = {
     },
     /** Where a separate notice says when. */
     drainsLater: {
-      title: "Do not use water or toilets during a drain shutdown",
+      title: "Use no water or toilets in a drain shutdown",
       text: "A separate notice will tell you the day and hours. Sewage may back up into your own building or a neighbor’s, and it can flood the trench where people are working.",
     },
     gas: {
@@ -671,7 +671,7 @@ export const EN = {
   },
 
   start: {
-    opening: (pipe: string) => `Work on ${pipe} is about to start.`,
+    opening: (pipe: string) => `The work is on ${pipe}.`,
     day: "First day of work",
     end: "How long",
     until: (day: string) => `until ${day}`,
@@ -721,8 +721,7 @@ export const EN = {
   spill: {
     reportTitle: "Report of a sewage spill",
     happened: "What happened",
-    known: (moment: string, place: string) =>
-      `It was first noticed on ${moment}${place === "" ? "" : ` (${place})`}.`,
+    known: (moment: string) => `It was first noticed on ${moment}.`,
     called: (office: string, moment: string) => `${office} was called on ${moment}.`,
     onSite: (moment: string) => `Our crew came on ${moment}.`,
     stopped: (moment: string) => `The flow was stopped on ${moment}.`,
@@ -789,8 +788,7 @@ export const EN = {
   },
 
   response: {
-    opening: (name: string) =>
-      `This is our response regarding the shared private sewer “${name}”. We write as the contractor.`,
+    opening: (name: string) => `We write as the contractor for the shared private sewer “${name}”.`,
     order: (day: string, note: string) => `Your order of ${day}${note === "" ? "" : `: ${note}`}`,
     corrections: (day: string, note: string) =>
       `Your corrections of ${day}${note === "" ? "" : `: ${note}`}`,

@@ -711,7 +711,7 @@ export const ES: LetterWords = {
   },
 
   start: {
-    opening: (pipe) => `Va a empezar la obra en ${pipe}.`,
+    opening: (pipe) => `La obra es en ${pipe}.`,
     day: "Primer día de obra",
     end: "Cuánto dura",
     until: (day) => `hasta el ${day}`,
@@ -761,8 +761,7 @@ export const ES: LetterWords = {
   spill: {
     reportTitle: "Informe de un derrame de aguas negras",
     happened: "Qué pasó",
-    known: (moment, place) =>
-      `Se notó por primera vez el ${moment}${place === "" ? "" : ` (${place})`}.`,
+    known: (moment) => `Se notó por primera vez el ${moment}.`,
     called: (office, moment) => `Se llamó a ${office} el ${moment}.`,
     onSite: (moment) => `Nuestra cuadrilla llegó el ${moment}.`,
     stopped: (moment) => `El flujo se detuvo el ${moment}.`,
@@ -831,8 +830,7 @@ export const ES: LetterWords = {
   },
 
   response: {
-    opening: (name) =>
-      `Esta es nuestra respuesta sobre el desagüe privado compartido «${name}». Escribimos como contratista.`,
+    opening: (name) => `Escribimos como contratista del desagüe privado compartido «${name}».`,
     order: (day, note) => `Su orden del ${day}${note === "" ? "" : `: ${note}`}`,
     corrections: (day, note) => `Sus correcciones del ${day}${note === "" ? "" : `: ${note}`}`,
     noOrder: "No tenemos en nuestros archivos ninguna orden ni corrección de ustedes.",
@@ -847,7 +845,7 @@ export const ES: LetterWords = {
     holds: (open) =>
       open === 0
         ? "Nada de nuestra parte detiene la obra."
-        : `${count(open, "punto abierto detiene", "puntos abiertos detienen")} parte de la obra por nuestra parte; están en el paquete del permiso.`,
+        : `De nuestro lado, ${count(open, "punto abierto detiene", "puntos abiertos detienen")} parte de la obra; vea el paquete del permiso.`,
     plan: "Obra planeada",
     dates: "Fechas",
     start: (day) => `Se planea empezar la obra el ${day}.`,

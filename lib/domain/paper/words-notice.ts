@@ -9,7 +9,7 @@ export const NOTICE_EN = {
     firstLines: [
       "Run water at one sink and see that it goes down before you use the rest.",
       "If water stands, comes up or gurgles at any drain, stop at once and call us.",
-      "If you were given a different word by our crew today, follow that and call us.",
+      "If our crew told you otherwise today, do as they said and call us.",
     ],
     from: "Drains back on since",
     choices: [
@@ -42,7 +42,7 @@ export const NOTICE_EN = {
   },
   landlord: {
     lead: (place: string, day: string, hours: string) =>
-      `${place} is to be entered on ${day}${hours === "" ? "" : `, ${hours}`}.`,
+      `We plan to enter ${place} on ${day}${hours === "" ? "" : `, ${hours}`}.`,
     opening: (office: string) =>
       `${office} is the drain contractor. This notice is for the owner or manager to sign and hand to the people who live or work here.`,
     day: "Day",
@@ -71,8 +71,6 @@ export const NOTICE_EN = {
     opening: "The space is needed for the work on the shared sewer.",
     where: "Which part of the street",
     day: "Day",
-    from: "From",
-    until: "Through",
     hours: "Hours",
     ask: "What we ask",
     asks: [
@@ -88,8 +86,6 @@ export const NOTICE_EN = {
   change: {
     lead: (number: number, by: string) =>
       `Please tell us${by} whether you agree to change order No. ${number}.`,
-    opening: (number: number) =>
-      `Change order No. ${number} proposes a change in the work on the shared sewer.`,
     openingAgreed: (number: number) =>
       `The work on the shared sewer has changed. This is change order No. ${number}, agreed.`,
     openingRefused: (number: number) =>
@@ -178,7 +174,7 @@ export const NOTICE_ES: NoticeWords = {
   },
   landlord: {
     lead: (place, day, hours) =>
-      `Se va a entrar en ${place} el ${day}${hours === "" ? "" : `, ${hours}`}.`,
+      `Pensamos entrar en ${place} el ${day}${hours === "" ? "" : `, ${hours}`}.`,
     opening: (office) =>
       `${office} es el contratista de desagües. Este aviso es para que el propietario o el administrador lo firme y lo entregue a quienes viven o trabajan aquí.`,
     day: "Día",
@@ -208,8 +204,6 @@ export const NOTICE_ES: NoticeWords = {
     opening: "Ese espacio se necesita para la obra del desagüe compartido.",
     where: "Qué parte de la calle",
     day: "Día",
-    from: "Desde el",
-    until: "Hasta el",
     hours: "Horas",
     ask: "Lo que le pedimos",
     asks: [
@@ -225,8 +219,6 @@ export const NOTICE_ES: NoticeWords = {
   change: {
     lead: (number, by) =>
       `Díganos, por favor,${by} si está de acuerdo con la orden de cambio núm. ${number}.`,
-    opening: (number) =>
-      `La orden de cambio núm. ${number} propone un cambio en la obra del desagüe compartido.`,
     openingAgreed: (number) =>
       `La obra del desagüe compartido cambió. Esta es la orden de cambio núm. ${number}, ya acordada.`,
     openingRefused: (number) =>

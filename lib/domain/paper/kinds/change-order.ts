@@ -69,18 +69,13 @@ function changeBody(facts: LetterFacts): LetterBlock[] {
   const told = changeTold(facts);
   if (told === null) return [paragraph(change.none)];
   const { order, effect, share } = told;
-  const opening = {
-    proposed: change.opening,
-    agreed: change.openingAgreed,
-    refused: change.openingRefused,
-  }[order.state];
+  const opening = order.state === "agreed" ? change.openingAgreed : change.openingRefused;
   const pieces = (items: typeof effect.added) =>
     items.map((item) => words.entry.areaWork(workTitle(item, facts), whereFrom(item, facts)));
   const own = share === null ? [] : [amounts(change.share(place), share)];
   const asked = order.state === "proposed";
   return [
     ...lead(asked ? change.lead(order.number, replyBy(facts)) : opening(order.number)),
-    ...(asked ? [paragraph(opening(order.number))] : []),
     ...(order.reason === "" ? [] : [heading(change.why), paragraph(words.typed(order.reason))]),
     ...(effect.added.length === 0 ? [] : [heading(change.added), ...list(pieces(effect.added))]),
     ...(effect.dropped.length === 0

@@ -72,7 +72,7 @@ function backBody(facts: LetterFacts): LetterBlock[] {
     // Without the moment nobody is told that they may.
     ...(known ? [paragraph(back.opening)] : []),
     ...table(words.visit.head, [
-      [back.from, known ? `${day}, ${time}` : words.notSet],
+      ...(known ? [] : [[back.from, words.notSet]]),
       ...phoneRows(facts),
     ]),
     heading(back.first),

@@ -125,7 +125,7 @@ function entryRow({ file, words }: LetterFacts, finding: EntryFinding): string[]
   const property = file.properties.find((each) => each.id === entry?.propertyId);
   const station = finding.station ?? finding.recordStation;
   return [
-    entry?.label ?? "",
+    entry === undefined ? "" : words.typed(entry.label),
     station === null ? words.unknown : words.feet(station),
     shortSide(words, entry?.side ?? "unknown", finding.compass),
     property ? placeOf(property.address) : words.unknown,
@@ -228,7 +228,7 @@ function recordLines({ file, report, words }: LetterFacts): string[] {
       .filter((entry) => entry.standing === standing && entry.tieInId === null)
       .flatMap((finding) => file.entries.find((each) => each.id === finding.entryId) ?? [])
       .filter((entry) => !isExplained(entry))
-      .map(({ label }) => label);
+      .map(({ label }) => words.typed(label));
   const notSeen = labels("on-record-not-seen");
   const notInspected = labels("on-record-not-inspected");
   const unclear = labels("on-record-place-unclear");

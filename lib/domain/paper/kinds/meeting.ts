@@ -63,9 +63,9 @@ function meetingBody(facts: LetterFacts): LetterBlock[] {
     ...lead(set === null ? null : meeting.lead(day, hours, where)),
     paragraph(meeting.opening(pipeOf(facts))),
     ...table(words.visit.head, [
-      [meeting.day, day],
-      [meeting.hours, hours === "" ? words.notSet : hours],
-      [meeting.where, where === "" ? words.notSet : where],
+      ...(set === null ? [[meeting.day, day]] : []),
+      ...(hours === "" ? [[meeting.hours, words.notSet]] : []),
+      ...(where === "" ? [[meeting.where, words.notSet]] : []),
       ...phoneRows(facts),
     ]),
     heading(meeting.about),

@@ -86,7 +86,7 @@ function stepLine({ words, office }: LetterFacts, step: SpillStep): string {
   const { spill } = words;
   const moment = words.moment(step.on, step.at);
   const lines: Record<SpillStepKind, () => string> = {
-    known: () => spill.known(moment, step.place === "" ? "" : words.typed(step.place)),
+    known: () => spill.known(moment),
     "office-called": () => spill.called(office.name, moment),
     "crew-on-site": () => spill.onSite(moment),
     "flow-stopped": () => spill.stopped(moment),

@@ -46,13 +46,23 @@ function parkingBody(facts: LetterFacts): LetterBlock[] {
     ...lead(known ? leadOf() : null),
     paragraph(parking.opening),
     ...table(words.visit.head, [
-      [parking.where, where === "" ? words.notSet : words.typed(where)],
-      [last === null ? parking.day : parking.from, day],
-      ...(last === null ? [] : [[parking.until, words.weekday(last)]]),
-      [parking.hours, hours === "" ? words.notSet : hours],
+      ...(known ? [] : unknownRows(facts)),
+      ...(known && last === null && hours !== ""
+        ? []
+        : [[parking.hours, hours === "" ? words.notSet : hours]]),
       ...phoneRows(facts),
     ]),
     heading(parking.ask),
     ...list(parking.asks),
+  ];
+}
+
+/** What the first sentence cannot say while it is not on file. */
+function unknownRows(facts: LetterFacts): string[][] {
+  const { words } = facts;
+  const { day, where } = dayOf(facts, "street-closed");
+  return [
+    [words.parking.where, where === "" ? words.notSet : words.typed(where)],
+    [words.parking.day, day],
   ];
 }

@@ -85,7 +85,7 @@ function startBody(facts: LetterFacts): LetterBlock[] {
     ...lead(begins === null ? null : words.lead.start(words.weekday(begins))),
     paragraph(start.opening(pipeOf(facts))),
     ...table(words.visit.head, [
-      [start.day, begins === null ? words.notSet : words.weekday(begins)],
+      ...(begins === null ? [[start.day, words.notSet]] : []),
       [start.end, lastOn === null ? words.notSet : start.until(words.weekday(lastOn))],
       [start.hours, hours === "" ? words.notSet : hours],
       [start.contractor, office.name],

@@ -68,6 +68,19 @@ function namesOf(file: LineFile, kind: LetterKind): string[] {
   );
 }
 
+const DAYS: readonly (readonly [LetterKind, Parameters<typeof anEvent>[1]])[] = [
+  ["drain-pause", { event: "drains-paused", on: "2026-12-02", at: "08:00", until: "12:00" }],
+  ["drains-back", { event: "drains-back", on: TODAY, at: "11:40" }],
+  ["work-start", { event: "work-begins", on: "2026-12-02", lastOn: "2026-12-04" }],
+  ["street-parking", { event: "street-closed", on: "2026-12-02", reference: "the north side" }],
+];
+
+test.each(DAYS)("%s says its day once", (kind, event) => {
+  const day = kind === "drains-back" ? "November 25, 2026" : "December 2, 2026";
+  const letter = composeLetter(input(aRow({ events: [anEvent("e", event)] }), kind, {}));
+  expect(JSON.stringify(letter.blocks).split(day)).toHaveLength(2);
+});
+
 describe("the drains are back on", () => {
   const paused = anEvent("p", { event: "drains-paused", on: TODAY, at: "08:00", until: "12:00" });
   const back = anEvent("b", { event: "drains-back", on: TODAY, at: "11:40" });
@@ -189,7 +202,8 @@ test("an invoice's cover says of a day that is past that it is, and of several i
 test("a street that is kept clear for one day says that day alone", () => {
   const when = { on: "2026-12-07", at: "07:00", until: "17:00", reference: "the alley" };
   const file = aRow({ events: [anEvent("s", { event: "street-closed", ...when })] });
-  expect(textOf(file, "street-parking")).toMatch(/clear on Monday.* Day Monday/);
+  expect(textOf(file, "street-parking")).toMatch(/clear on Monday, December 7, 2026, 7:00 AM to/);
+  expect(textOf(file, "street-parking")).not.toContain("through");
 });
 
 test("a Spanish sentence that ends in a time of day has one stop", () => {
