@@ -7,18 +7,23 @@ import { lineFileOf } from "./file.ts";
 export async function QuestionHead({
   lineId,
   question,
+  toldBelow = null,
 }: {
   readonly lineId: string;
   readonly question: Question;
+  /** What is done there stands in a box of its own under this head, and is not said twice. */
+  readonly toldBelow?: string | null;
 }) {
   const { answers } = await lineFileOf(lineId);
   const answer = answers.find((each) => each.question === question);
   if (answer === undefined) throw new Error(`No answer to the question ${question}`);
+  const { closes, where } = answer;
+  const told = where !== undefined && where === toldBelow;
   return (
     <PageHead
       asked={answer.asked}
       answer={answer.sentence}
-      closes={answer.closes === null ? null : <Closes lineId={lineId} answer={answer} />}
+      closes={closes === null || told ? null : <Closes lineId={lineId} answer={answer} />}
     />
   );
 }

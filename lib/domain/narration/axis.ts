@@ -116,8 +116,11 @@ function isToldFromMain(talk: Talk): boolean {
   for (const sentence of talk.sentences.keys()) {
     const words = sentenceAt(talk, sentence);
     for (const said of [ALL_FROM_MAIN, RESET_AT_MAIN]) {
-      const found = said.exec(words)?.[0].split(" ");
-      if (found?.every((_, at) => (spokenNumber(found, at)?.value ?? 0) === 0)) return true;
+      const found = said.exec(words)?.[0] ?? "";
+      // `counter zero, heading down to the main`: it is not set there.
+      if (found === "" || (said === RESET_AT_MAIN && AHEAD.test(found))) continue;
+      const parts = found.split(" ");
+      if (parts.every((_, at) => (spokenNumber(parts, at)?.value ?? 0) === 0)) return true;
     }
   }
   return false;

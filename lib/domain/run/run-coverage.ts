@@ -105,7 +105,7 @@ function gapWords(
   gaps: readonly Gap[],
   { converter, end }: { converter: Converter; end: Cft },
 ): string[] {
-  if (gaps.length === 0) return ["It saw the whole pipe."];
+  if (gaps.length === 0) return converter.toStation(0) !== null ? ["It saw the whole pipe."] : [];
   return gaps
     .toSorted((a, b) => a.fromCounter - b.fromCounter)
     .map((gap) => {

@@ -23,7 +23,7 @@ export default async function PacketPage({
   const packet = office === null ? null : packetOf({ file, report, office });
   return (
     <>
-      <QuestionHead lineId={lineId} question="authority" />
+      <QuestionHead lineId={lineId} question="authority" toldBelow="reconcile#holds" />
       <HoldBoxes lineId={lineId} holds={report.holds} stops={["submission"]} />
       {packet === null ? null : (
         <PacketSection lineId={lineId} packet={packet} today={report.today} work={work} />

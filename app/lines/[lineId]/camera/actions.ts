@@ -6,6 +6,7 @@ import { feetOrNull, id, oneIn, orNull, text, textOrNull } from "#app/fields.ts"
 import { MATERIALS } from "#lib/domain/facts/line.ts";
 import { DIRECTIONS, FOOTAGE_FROM, SELF_LEVELING } from "#lib/domain/facts/run.ts";
 import { parseBearing } from "#lib/domain/plan/compass.ts";
+import { addRun } from "#lib/operations/add-run.ts";
 import { mergeTieIns } from "#lib/operations/merge-tie-ins.ts";
 import { moveSighting } from "#lib/operations/move-sighting.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
@@ -76,7 +77,7 @@ export const addObservationAction = formAction(onLineAt({ runId: id }), {
 
 /** What the form for a new run asks; all else of a run is typed in its table. */
 const ASKED = [
-  ...["name", "ranOn", "operator", "accessPoint", "toCounter"],
+  ...["name", "ranOn", "operator", "accessPoint", "toCounter", "ended"],
   ...["looks", "measuredFrom", "selfLeveling"],
 ];
 const ASKED_COLUMNS = RUN_COLUMNS.filter(({ key }) => ASKED.includes(key));
@@ -85,11 +86,10 @@ const ASKED_COLUMNS = RUN_COLUMNS.filter(({ key }) => ASKED.includes(key));
 export const addRunAction = formAction(onLine, {
   may: "record-the-field",
   typed: z.object({}),
-  does: (act, { lineId }, form) =>
-    appendRows(act, { lineId, table: "runs" }, () => {
-      const row = rowFromForm(ASKED_COLUMNS, form, RUN_BLANK);
-      return row.ok ? ok([{ ...row.value, id: act.newId() }]) : row;
-    }),
+  does: (act, { lineId }, form) => {
+    const run = rowFromForm(ASKED_COLUMNS, form, RUN_BLANK);
+    return run.ok ? addRun(act, { lineId, run: run.value }) : run;
+  },
   says: "Added.",
 });
 

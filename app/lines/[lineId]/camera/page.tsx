@@ -55,6 +55,16 @@ function FirstRun() {
 }
 
 function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
+  const isFirst = file.runs.length === 0;
+  const asked = mayRecord ? (
+    <NewRun
+      key={file.runs.length}
+      lineId={lineId}
+      today={report.today}
+      isFirst={isFirst}
+      name={`Run ${file.runs.length + 1}`}
+    />
+  ) : null;
   return (
     <Section
       title="Runs"
@@ -65,6 +75,7 @@ function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
         ) : null
       }
     >
+      {isFirst ? asked : null}
       <RowsGrid
         lineId={lineId}
         table="runs"
@@ -73,18 +84,10 @@ function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
         columns={RUN_COLUMNS}
         blank={{ ...RUN_BLANK, ranOn: report.today }}
         addWord="run"
-        emptyWords="No runs yet. Enter the first one here; then enter what it saw under Log."
+        emptyWords="No runs yet. Or enter them here as rows; what a run saw goes under Log."
         readOnly={!mayRecord}
       />
-      {mayRecord ? (
-        <NewRun
-          key={file.runs.length}
-          lineId={lineId}
-          today={report.today}
-          isFirst={file.runs.length === 0}
-          name={`Run ${file.runs.length + 1}`}
-        />
-      ) : null}
+      {isFirst ? null : asked}
     </Section>
   );
 }

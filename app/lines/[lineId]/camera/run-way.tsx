@@ -1,10 +1,13 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import type { Run } from "#lib/domain/facts/run.ts";
 import { madeWords } from "#lib/domain/run/way-words.ts";
 import type { Day } from "#lib/domain/time/day.ts";
+import { RUN_END_WORDS } from "../field-terms.ts";
 import type { LinePart } from "../part.ts";
+import { optionsOf } from "../terms.ts";
 import { addRunAction, saveRunWayAction } from "./actions.ts";
 import { RUN_BLANK } from "./columns.ts";
 import { RunWayFields } from "./run-way.client.tsx";
@@ -77,6 +80,13 @@ export function NewRun({
             inputMode="decimal"
             width={9}
             hint="Counter reading where the run ended"
+          />
+          <Choice
+            label="Reason ended"
+            name="ended"
+            defaultValue="unknown"
+            options={optionsOf(RUN_END_WORDS)}
+            hint="At the main, its last reading ties the run to station 0"
           />
         </div>
         <RunWayFields run={{ ...BLANK, name, ranOn: today }} anchors={[]} />

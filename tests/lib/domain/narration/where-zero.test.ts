@@ -117,3 +117,18 @@ describe("zero at the way in", () => {
     });
   });
 });
+
+test.each([
+  "Going in at the upstream cleanout behind the house, counter zero, heading down to the main.",
+  "Cleanout by the porch. Footage is zero, headed out to the city main.",
+])("a main that is only ahead is not where the footage was set: %s", (opening) => {
+  const { drafts, measuredFrom } = draftLog(`0:02 ${opening}\n${WALK}\n2:50 There's the main.`, {
+    looks: "downstream",
+    measuredFrom: "access",
+    mainCounter: null,
+  });
+  expect(measuredFrom).toBe("access");
+  expect(drafts.map(({ counter }) => counter)).toEqual(
+    expect.arrayContaining(PLACES.map(([, counter]) => counter)),
+  );
+});

@@ -51,7 +51,7 @@ test("runCoverageOf() tells a run that nothing ties to the line in counter readi
   });
   expect(found).toMatchObject({ spans: [], from: null, to: null });
   expect(found?.sentence).toBe(
-    "Went in and looked upstream from 0.0 to 55.0 ft on the counter, where it was turned back. It is not tied to the line, so it has no stations. It saw the whole pipe.",
+    "Went in and looked upstream from 0.0 to 55.0 ft on the counter, where it was turned back. It is not tied to the line, so it has no stations.",
   );
 });
 
