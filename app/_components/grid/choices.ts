@@ -6,6 +6,9 @@ const YES_NO: readonly GridChoice[] = [
   { value: "no", label: "no" },
 ];
 
+/** Said where what a column names is not on file, or not saved, as a property for its people. */
+const NOTHING_YET = "nothing to choose from yet: enter it in its own table and save";
+
 /** What may be chosen in a column; empty for columns that are typed freely. */
 export function choicesOf(column: GridColumn): readonly GridChoice[] {
   return column.kind === "yesno" ? YES_NO : (column.choices ?? []);
@@ -21,6 +24,7 @@ export function choiceMeant(
   choices: readonly GridChoice[],
   typed: string,
 ): Result<GridChoice, string> {
+  if (choices.length === 0) return err(NOTHING_YET);
   const wanted = folded(typed);
   const exact = choices.filter(({ label }) => folded(label) === wanted);
   const same = exact.length > 0 ? exact : choices.filter((choice) => isAlso(choice, wanted));

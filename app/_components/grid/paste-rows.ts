@@ -80,9 +80,16 @@ function put(
   });
   const step = { patches, typingIn: null };
   const words = body.length === 1 ? "1 row pasted" : `${body.length} rows pasted`;
-  const said = headings === null ? `${words}.` : `${words}; the first row was treated as headings.`;
+  const said = `${words}${headings === null ? inOrder(body.length, into.length) : "; the first row was treated as headings."}`;
   const note = [said, ...fixedWords(read)].join(" ");
   return changed({ ...grown, past: [...left(state).past, step], future: [], note });
+}
+
+/** How rows without headings went in; of several columns, one may have slipped. */
+function inOrder(rows: number, columns: number): string {
+  return rows < 2 || columns < 3
+    ? "."
+    : " in the order of the columns here. With headings in the first row, each goes where it belongs.";
 }
 
 /** A pasted cell; `told` is how unsure the sheet itself says that its reading is. */

@@ -56,6 +56,11 @@ export function isBegun(file: LineFile): boolean {
   );
 }
 
+/** What comes after a page whose own step is done; null once the file has its first facts. */
+export function nextStep(file: LineFile): Pick<Step, "where" | "what"> | null {
+  return isBegun(file) ? null : (stepsOf(file).find(({ done }) => !done) ?? null);
+}
+
 /** What to do first on a new line, step by step, each with the way there. */
 export function StartHere({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
   const steps = stepsOf(file);

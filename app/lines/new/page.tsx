@@ -12,6 +12,9 @@ import { openLineAction } from "../actions.ts";
 
 export const metadata: Metadata = { title: "Open a line" };
 
+const NONE_YET =
+  "None is entered yet. An admin adds it under Office, from an example if you like; it can be chosen later.";
+
 export default async function NewLinePage() {
   await requireAct("work-the-file");
   const authorities = listAuthorityNames(db());
@@ -34,7 +37,11 @@ export default async function NewLinePage() {
         <Choice
           label="Authority"
           name="authorityId"
-          hint="The city, utility or district whose rules apply. It can be chosen later."
+          hint={
+            authorities.length === 0
+              ? NONE_YET
+              : "The city, utility or district whose rules apply. It can be chosen later."
+          }
           defaultValue={only?.id}
           options={[
             { value: "", label: "not known yet" },

@@ -12,6 +12,10 @@ function meant(typed: string, all: readonly GridChoice[]): string {
 }
 
 describe("choiceMeant()", () => {
+  test("says what to do first where there is nothing to choose from", () => {
+    expect(meant("14 Heron Court", [])).toMatch(/^nothing to choose from yet: .*save/);
+  });
+
   test("never takes a word from the middle of a choice", () => {
     expect(meant("seen", choices("positive", "not seen", "inconclusive"))).toBe(
       "choose positive, not seen, inconclusive",

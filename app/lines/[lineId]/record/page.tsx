@@ -26,7 +26,7 @@ export default async function RecordPage({
       {file.records.map((record) => (
         <Entries key={record.id} record={record} file={file} mayAdd={may("work-the-file")} />
       ))}
-      {file.entries.length === 0 ? null : (
+      {file.entries.length === 0 || file.runs.length === 0 ? null : (
         <p>
           <Link href={`/lines/${lineId}/reconcile/match`}>
             Compare the entries with what the camera saw
