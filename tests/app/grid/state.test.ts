@@ -248,6 +248,20 @@ describe("reduceGrid() when rows are pasted", () => {
     );
     expect(pasted.note).toBe("1 row pasted. Amount is calculated here and was not pasted.");
   });
+
+  test("says that rows without headings went in by the order of the columns", () => {
+    const note: GridColumn = { key: "note", title: "Note", kind: "text" };
+    const spec = { ...SPEC, columns: [LABEL, DISTANCE, note] };
+    const put = (cells: string[][]) =>
+      reduceGrid(startGrid(ROWS, 4, spec), paste(cells, 2), spec).note;
+    expect(
+      put([
+        ["House 16", "39", "a"],
+        ["House 18", "52", "b"],
+      ]),
+    ).toMatch(/^2 rows pasted in the order of the columns here\. With headings/);
+    expect(put([["House 16", "39", "a"]])).toBe("1 row pasted.");
+  });
 });
 
 describe("reduceGrid() when others saved", () => {
@@ -392,19 +406,5 @@ describe("reduceGrid() with rows that come from elsewhere on the page", () => {
     expect(gridAfter(set).lines[0]?.values).toMatchObject({ pictureId: "u1", distance: 1_550 });
     expect(from(gridAfter(set), { do: "undo" }).lines[0]?.values["pictureId"]).toBeUndefined();
     expect(isDirty(gridAfter({ ...set, id: "gone" }))).toBe(false);
-  });
-
-  test("says that rows without headings went in by the order of the columns", () => {
-    const note: GridColumn = { key: "note", title: "Note", kind: "text" };
-    const spec = { ...SPEC, columns: [LABEL, DISTANCE, note] };
-    const put = (cells: string[][]) =>
-      reduceGrid(startGrid(ROWS, 4, spec), paste(cells, 2), spec).note;
-    expect(
-      put([
-        ["House 16", "39", "a"],
-        ["House 18", "52", "b"],
-      ]),
-    ).toMatch(/^2 rows pasted in the order of the columns here\. With headings/);
-    expect(put([["House 16", "39", "a"]])).toBe("1 row pasted.");
   });
 });
