@@ -13,9 +13,9 @@ import {
   useRef,
   useState,
 } from "react";
-import { faultOf } from "#app/_components/fault.ts";
 import { type FormAction, type FormState, IDLE } from "#app/form.ts";
 import { answerShown, formGone, hearAnswer } from "./last-said.ts";
+import { unanswered } from "./unanswered.ts";
 
 interface FormView {
   readonly state: FormState;
@@ -64,7 +64,7 @@ export function ActionForm({
   const footId = useId();
   const form = useRef<HTMLFormElement>(null);
   const [state, dispatch, pending] = useActionState(
-    isLive ? heardBy({ id: footId, form }, inWords(action), done) : action,
+    isLive ? heardBy({ id: footId, form }, inWords(action, form), done) : action,
     IDLE,
     comesBackTo,
   );
@@ -115,11 +115,15 @@ function heardBy(
   done: string | undefined,
 ): FormAction {
   return async (state, typed) => {
-    const language = form.current?.closest<HTMLElement>("[lang]")?.lang ?? "en";
+    const language = languageOf(form);
     const answer = await action(state, typed);
     if (answer.status === "done") hearAnswer(id, { words: done ?? answer.message, language });
     return answer;
   };
+}
+
+function languageOf(form: RefObject<HTMLFormElement | null>): string {
+  return form.current?.closest<HTMLElement>("[lang]")?.lang ?? "en";
 }
 
 /** What the server takes of a form at once, and a little less. */
@@ -134,16 +138,16 @@ function filesIn(form: FormData): number {
   );
 }
 
-/** The action, which answers in words also where the office's machine could not do it. */
-function inWords(action: FormAction): FormAction {
-  return async (state, form) => {
-    if (filesIn(form) > MOST_BYTES) return { ...IDLE, status: "refused", message: TOO_LARGE };
+/** The action, which answers in words also where none came, so that the form stays as it is. */
+function inWords(action: FormAction, form: RefObject<HTMLFormElement | null>): FormAction {
+  return async (state, typed) => {
+    if (filesIn(typed) > MOST_BYTES) return { ...IDLE, status: "refused", message: TOO_LARGE };
     try {
-      return await action(state, form);
+      return await action(state, typed);
     } catch (error) {
-      const fault = faultOf(error);
-      if (fault === null) throw error;
-      return { ...IDLE, status: "refused", message: `${fault.title}. ${fault.text}` };
+      const isNeighbor = /^\/n(\/|$)/.test(window.location.pathname);
+      const message = unanswered(error, isNeighbor ? { language: languageOf(form) } : null);
+      return { ...IDLE, status: "refused", message };
     }
   };
 }

@@ -3,6 +3,7 @@
 import { useRouter } from "next/navigation";
 import { useEffect, useState, useTransition } from "react";
 import { type JobView, readJob, wordsOf } from "./job.ts";
+import { unanswered } from "./unanswered.ts";
 
 /** What an action that starts a job answers. */
 export type JobStart =
@@ -43,7 +44,10 @@ export function JobButton({
     if (busy) return;
     setRefusal(null);
     begin(async () => {
-      const started = await start();
+      const started = await start().catch((error: unknown) => ({
+        ok: false as const,
+        message: unanswered(error),
+      }));
       if (started.ok) setJobId(started.jobId);
       else setRefusal(started.message);
     });

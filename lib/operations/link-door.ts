@@ -71,6 +71,19 @@ export function findOpenLink(
 ): Result<PrivateLink, Refusal> {
   // Whoever works here could answer and sign for any neighbor, and it would look like the neighbor.
   if (use === "doing" && door.officeUser !== "") return stopped("office-session");
+  return counted(door, (inside) => findCounted(inside, secret, use));
+}
+
+/** Tries are counted and noted in one step: whoever asks several servers at once has no more of them. */
+function counted<T>(door: LinkDoor, look: (door: LinkDoor) => T): T {
+  return door.db.transaction((db) => look({ ...door, db }), { behavior: "immediate" });
+}
+
+function findCounted(
+  door: LinkDoor,
+  secret: string,
+  use: "opening" | "doing",
+): Result<PrivateLink, Refusal> {
   const misses = `link-misses:${countedAddress(door.address).slice(0, 100)}`;
   if (triesOf(door, misses) >= LINK_MISSES) return stopped("too-many");
   const link = linkOf(door.db, secret);
@@ -109,10 +122,12 @@ function windowStart(now: Instant): Instant {
 export function takeCodeTry(door: LinkDoor): Result<null, Refusal> {
   const from = countedAddress(door.address).slice(0, 100);
   const tries = `code-tries:${from}`;
-  const misses = triesOf(door, `link-misses:${from}`);
-  if (triesOf(door, tries) >= LINK_MISSES || misses >= LINK_MISSES) return stopped("too-many");
-  takeTry(door, tries);
-  return ok(null);
+  return counted(door, (inside) => {
+    const misses = triesOf(inside, `link-misses:${from}`);
+    if (triesOf(inside, tries) >= LINK_MISSES || misses >= LINK_MISSES) return stopped("too-many");
+    takeTry(inside, tries);
+    return ok(null);
+  });
 }
 
 function triesOf({ db, now }: LinkDoor, key: string): number {

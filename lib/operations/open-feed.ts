@@ -32,6 +32,11 @@ interface FeedDoor extends Pick<Act, "db" | "now" | "today"> {
  * revoked get the same answer; guesses are counted by where they come from.
  */
 export function openFeed(door: FeedDoor, secret: string): Result<string, Refusal> {
+  // In one step: whoever asks several servers at once has no more tries.
+  return door.db.transaction((db) => feedOf({ ...door, db }, secret), { behavior: "immediate" });
+}
+
+function feedOf(door: FeedDoor, secret: string): Result<string, Refusal> {
   const { db, now, today } = door;
   const misses = `feed-misses:${countedAddress(door.address).slice(0, 100)}`;
   if (triesOf(door, misses) >= LINK_MISSES) return refuse("too-many-tries");

@@ -198,3 +198,22 @@ test("while another program writes to the database, readers go on and a writer i
   other.exec("ROLLBACK");
   other.close();
 });
+
+test("what was typed stays where the page server dies under the press", async ({ page }) => {
+  setUp();
+  const running = start("1");
+  await untilSaid(running, `Wyebook is at http://localhost:${PORT}`);
+  await page.goto(SIGN_IN);
+  await page.getByLabel(/mail address/i).fill("dana@example.com");
+  await page.getByLabel("Password").fill("a long enough password");
+  const [pages = 0] = childrenOf(running).pages;
+  process.kill(pages, "SIGSTOP");
+  await page.getByRole("button", { name: "Sign in" }).click();
+  process.kill(pages, "SIGKILL");
+  await expect(page.getByText("No answer came from the office’s computer")).toBeVisible();
+  await expect(page.getByLabel(/mail address/i)).toHaveValue("dana@example.com");
+  await untilSaid(running, "The web server is running again.");
+  await page.getByRole("button", { name: "Sign in" }).click();
+  await expect(page.getByText("No answer came from the office’s computer")).toHaveCount(0);
+  await expect(page.getByLabel(/mail address/i)).toHaveValue("dana@example.com");
+});

@@ -5,6 +5,8 @@ import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
 import { enterMoney } from "#lib/operations/enter-money.ts";
 import { lineReport } from "#lib/operations/line-report.ts";
+import { findOpenLink, takeCodeTry } from "#lib/operations/link-door.ts";
+import { openFeed } from "#lib/operations/open-feed.ts";
 import { readAuthority, savePart } from "#lib/operations/save-part.ts";
 import { saveRows } from "#lib/operations/save-rows.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
@@ -83,6 +85,22 @@ export const DEEDS = {
         again += 1;
       }
     return again;
+  },
+
+  /** Guesses addresses of private pages, codes for them and addresses of calendars; how many of each were looked at. */
+  guess: (act: Act, { times: many }: { readonly times: number }) => {
+    const door = { ...act, address: "203.0.113.9", agent: "", officeUser: "" };
+    const secret = "A".repeat(43);
+    const looked = (
+      deed: () => { readonly ok: boolean; readonly error?: { readonly reason: string } },
+    ) =>
+      times(many, deed).filter(({ ok: went, error }) => went || error?.reason !== "too-many-tries")
+        .length;
+    return {
+      codes: looked(() => takeCodeTry({ ...door, address: "203.0.113.8" })),
+      links: looked(() => findOpenLink(door, secret, "opening")),
+      feeds: looked(() => openFeed({ ...door, office: null }, secret)),
+    };
   },
 
   enterMoney,

@@ -1,5 +1,5 @@
 import { callerOf } from "#app/caller.ts";
-import { db } from "#app/db.ts";
+import { db, writable } from "#app/db.ts";
 import { refusedRequest } from "#app/refused-request.ts";
 import { today } from "#app/today.ts";
 import { readEnv } from "#lib/env.ts";
@@ -12,6 +12,8 @@ export async function GET(
 ): Promise<Response> {
   const secret = (await params).token.replace(/\.ics$/, "");
   const { address } = await callerOf();
+  // Who reads is noted.
+  await writable();
   const door = { db: db(), now: new Date().toISOString(), today: today() };
   const opened = openFeed({ ...door, address, office: readEnv().address }, secret);
   if (!opened.ok)

@@ -2,7 +2,7 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import { headers } from "next/headers";
 import { callerOf } from "#app/caller.ts";
-import { db } from "#app/db.ts";
+import { db, writable } from "#app/db.ts";
 import { getUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
 import { LINK_STOPS, type LinkStop } from "#lib/domain/consent/stops.ts";
@@ -14,14 +14,16 @@ import type { LinkDoor } from "#lib/operations/link-door.ts";
 
 /** Somebody at a private page: nobody who signed in, and from where. */
 export async function doorOf(): Promise<LinkDoor> {
+  const asker = { ...(await callerOf()), officeUser: (await getUser())?.name ?? "" };
+  // Whatever is asked there is noted.
+  await writable();
   return {
     db: db(),
     now: new Date().toISOString(),
     today: today(),
     dataFolder: readEnv().dataFolder,
     newId: randomUUID,
-    ...(await callerOf()),
-    officeUser: (await getUser())?.name ?? "",
+    ...asker,
   };
 }
 

@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { openDb } from "#db/open.ts";
 import { getAuthority } from "#db/queries/authority.ts";
 import { listOutgoing } from "#db/queries/outgoing.ts";
+import { LINK_MISSES } from "#lib/domain/consent/private-link.ts";
 import type { MoneyWord } from "#lib/operations/enter-money.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { aHoliday, anAuthority, aRequirement } from "../../support/file.ts";
@@ -120,4 +121,11 @@ test("the same letters drafted and sent by two at once are there once, and go ou
   expect(notices).toHaveLength(4);
   expect(deliveries).toHaveLength(4);
   expect(listOutgoing(act.db, lineId)).toHaveLength(4);
+});
+
+test("who guesses at two servers at once may guess no more often than at one", async () => {
+  const { servers } = await aServedDesk();
+  const answers = await servers.both("guess", [{ times: 30 }, { times: 30 }]);
+  for (const what of ["codes", "links", "feeds"] as const)
+    expect(answers.reduce((sum, looked) => sum + looked[what], 0)).toBe(LINK_MISSES);
 });

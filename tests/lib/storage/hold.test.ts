@@ -2,7 +2,7 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import fs from "node:fs";
 import path from "node:path";
-import { expect, test } from "vitest";
+import { expect, onTestFinished, test, vi } from "vitest";
 import { hold } from "#lib/storage/hold.ts";
 import { aFolder } from "../../support/office.ts";
 
@@ -27,13 +27,33 @@ test("another process holds it while it lives, and nothing when it is gone", asy
   expect(await hold(file)).not.toBeNull();
 });
 
-test("what was left behind hours ago holds nothing, whoever has that number now", async () => {
+test("what fell silent two minutes ago holds nothing, whoever has that number now", async () => {
   const file = path.join(aFolder(), "part-sending");
   fs.writeFileSync(file, String(process.ppid));
   expect(await hold(file)).toBeNull();
-  const hoursAgo = new Date(Date.now() - 2 * 60 * 60 * 1000);
-  fs.utimesSync(file, hoursAgo, hoursAgo);
+  const before = new Date(Date.now() - 2 * 60 * 1000);
+  fs.utimesSync(file, before, before);
   expect(await hold(file)).not.toBeNull();
+});
+
+test("as long as it is held, others hear of it", async () => {
+  vi.useFakeTimers({ toFake: ["setInterval", "clearInterval"] });
+  onTestFinished(() => void vi.useRealTimers());
+  const file = path.join(aFolder(), "part-sending");
+  const letGo = await hold(file);
+  const before = new Date(Date.now() - 2 * 60 * 1000);
+  fs.utimesSync(file, before, before);
+  vi.advanceTimersByTime(5_000);
+  await vi.waitFor(() => expect(fs.statSync(file).mtimeMs).toBeGreaterThan(before.getTime()));
+  await letGo?.();
+});
+
+test("who lets go late lets go of no one else’s", async () => {
+  const file = path.join(aFolder(), "part-sending");
+  const letGo = await hold(file);
+  fs.writeFileSync(file, `${process.ppid} another`);
+  await letGo?.();
+  expect(fs.readFileSync(file, "utf8")).toBe(`${process.ppid} another`);
 });
 
 test("of many that want it at once one gets it", async () => {

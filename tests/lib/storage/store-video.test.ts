@@ -92,16 +92,21 @@ test("storePiece() judges the kind by the first piece, and takes no more than wa
 
 test("storePiece() refuses a second piece of the same sending while the first one comes in", async () => {
   const folder = aFolder();
+  let begin = () => {};
+  const begun = new Promise<void>((resolve) => {
+    begin = resolve;
+  });
   let go = () => {};
   const waiting = new Promise<void>((resolve) => {
     go = resolve;
   });
   async function* slow(): AsyncGenerator<Uint8Array> {
+    begin();
     await waiting;
     yield bytes;
   }
   const first = storePiece(folder, slow(), piece(0));
-  await new Promise((resolve) => setTimeout(resolve, 20));
+  await begun;
   const second = await storePiece(folder, chunksOf(bytes), piece(0));
   go();
   expect(second).toMatchObject({ error: { reason: "incomplete" } });

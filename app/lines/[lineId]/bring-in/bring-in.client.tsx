@@ -6,9 +6,11 @@ import type { GridColumn } from "#app/_components/grid/column.ts";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { cellOf } from "#app/_components/typed-cell.ts";
+import { unanswered } from "#app/_components/unanswered.ts";
 import type { Property } from "#lib/domain/facts/party.ts";
 import type { Run } from "#lib/domain/facts/run.ts";
 import type { ListPlace } from "#lib/domain/party/listed-row.ts";
+import { err } from "#lib/result.ts";
 import { RUN_COLUMNS, runColumn } from "../camera/columns.ts";
 import { OBSERVATION_COLUMNS } from "../camera/observation-columns.ts";
 import { counted } from "../names.ts";
@@ -60,7 +62,7 @@ export function BringIn(props: BringInProps) {
     const form = new FormData();
     form.set("file", file);
     beginReading(async () => {
-      const answer = await readTableAction(form);
+      const answer = await readTableAction(form).catch((error) => err(unanswered(error)));
       if (answer.ok) start(answer.value, file.name, columns);
       else setRefusal(answer.error);
     });
@@ -250,10 +252,11 @@ function BringBar({
     setRefusal("");
     begin(async () => {
       const rows = coming.map(({ fields }) => fields);
-      const answer =
+      const asked =
         table === "people"
-          ? await bringInPeopleAction(lineId, rows)
-          : await bringInAction(lineId, { table, to, rows, doubles });
+          ? bringInPeopleAction(lineId, rows)
+          : bringInAction(lineId, { table, to, rows, doubles });
+      const answer = await asked.catch((error) => err(unanswered(error)));
       if (!answer.ok) return setRefusal(answer.error);
       const numberOf = (at: number) => coming[at]?.number ?? 0;
       const { added, left } = answer.value;

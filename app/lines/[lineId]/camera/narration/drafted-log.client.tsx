@@ -4,7 +4,9 @@ import { useEffect, useRef, useState, useTransition } from "react";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { rowId } from "#app/_components/typed-cell.ts";
 import { type TypedRow, TypedTable } from "#app/_components/typed-table.client.tsx";
+import { unanswered } from "#app/_components/unanswered.ts";
 import type { SpokenReading } from "#lib/domain/narration/draft.ts";
+import { err } from "#lib/result.ts";
 import { counted } from "../../names.ts";
 import { decideDraftsAction, takeBackDraftAction } from "./actions.ts";
 import { type DraftView, SEEN_COLUMNS, UNSEEN_COLUMNS } from "./draft-columns.ts";
@@ -170,7 +172,9 @@ function Still({
   function takeBack() {
     if (working) return;
     begin(async () => {
-      const taken = await takeBackDraftAction(lineId, narrationId, key);
+      const taken = await takeBackDraftAction(lineId, narrationId, key).catch((error) =>
+        err(unanswered(error)),
+      );
       onSaid(taken.ok ? "Undone; the row is open again." : taken.error);
     });
   }
@@ -228,7 +232,9 @@ function Bar({
   function decide(decisions: Parameters<typeof decideDraftsAction>[2], done: string) {
     if (working) return;
     begin(async () => {
-      const decided = await decideDraftsAction(lineId, narrationId, decisions);
+      const decided = await decideDraftsAction(lineId, narrationId, decisions).catch((error) =>
+        err({ message: unanswered(error), key: "", field: "" }),
+      );
       if (!decided.ok) {
         const { message, key, field } = decided.error;
         mending.find(key, field, message);

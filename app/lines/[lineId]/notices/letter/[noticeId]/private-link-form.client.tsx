@@ -1,6 +1,7 @@
 "use client";
 
-import { useActionState, useId, useRef, useState } from "react";
+import { useActionState, useEffect, useId, useRef, useState } from "react";
+import { unanswered } from "#app/_components/unanswered.ts";
 
 /** The address of a link that was just made, or why none was. */
 export interface MadeLink {
@@ -23,7 +24,13 @@ export function PrivateLinkForm({
   /** There is an active link already, which a new one revokes. */
   readonly again: boolean;
 }) {
-  const [made, dispatch, pending] = useActionState(make, { url: "", message: "" });
+  const [isLive, setLive] = useState(false);
+  useEffect(() => setLive(true), []);
+  // Before the scripts are there the form goes to the action itself.
+  const [made, dispatch, pending] = useActionState(isLive ? answered(make) : make, {
+    url: "",
+    message: "",
+  });
   const id = useId();
   return (
     <form action={dispatch} className="stack-tight screen-only" aria-label="Create a private link">
@@ -55,6 +62,11 @@ export function PrivateLinkForm({
       </div>
     </form>
   );
+}
+
+function answered(make: MakeLink): MakeLink {
+  return (state, form) =>
+    make(state, form).catch((error: unknown) => ({ url: "", message: unanswered(error) }));
 }
 
 function buttonWords(again: boolean): string {
