@@ -160,7 +160,7 @@ export function recordOwner(
   if (before ?? own[0]) return before ?? own[0] ?? null;
   const [first] = inSentence(talk, sentence);
   if (first && MEANT.test(plainSentence(talk, sentence))) return lastToldOf(talk, sense, first);
-  const last = first ? lastOwner(talk, sense, first) : null;
+  const last = first ? (lastOwner(talk, sense, first) ?? lastToldOf(talk, sense, first)) : null;
   return speaksOfNothing(talk, sentence, last) ? null : last;
 }
 

@@ -25,8 +25,7 @@ export function deniedByAnswer(talk: Talk): Set<number> {
   for (const [sentence, words] of sentences) {
     for (const span of deniedWithin(talk, words)) strike(talk, denied, span);
     const answer = sentences.get(sentence + 1) ?? [];
-    if (words[0]?.asks !== true || !POLAR.test(textOf(words)) || !DENIED.test(textOf(answer)))
-      continue;
+    if (!DENIED.test(textOf(answer)) || !(isPolar(words) || isDoubted(words, answer))) continue;
     strike(talk, denied, (mark) => mark.sentence === sentence);
     const only = answer.findIndex(({ text }) => ONLY.test(text));
     const from =
@@ -38,6 +37,23 @@ export function deniedByAnswer(talk: Talk): Set<number> {
     );
   }
   return denied;
+}
+
+/** What is asked in so few words is whether it is there: `Roots?` */
+const FEW = 7;
+
+function isPolar(words: readonly Word[]): boolean {
+  return words[0]?.asks === true && (words.length <= FEW || POLAR.test(textOf(words)));
+}
+
+/** `Might be a crack. No, that’s a scrape.` */
+function isDoubted(words: readonly Word[], answer: readonly Word[]): boolean {
+  return (
+    /\b(might|could|maybe|may|looks? like|looked like|think|thought|guess)\b/.test(textOf(words)) &&
+    /^(?:no|nah|nope)\b.*\b(?:that's|it's) (?:a|an|just|only|the|some|nothing)\b/.test(
+      textOf(answer),
+    )
+  );
 }
 
 /** `no, that’s just a hairline` is a finding all the same. */

@@ -40,7 +40,7 @@ export function asideClauses(talk: Talk): Set<number> {
     const text = part.map((word) => word.text).join(" ");
     if (isElsewhere(talk, part, text)) for (const clause of breathOf(talk, part)) aside.add(clause);
     recap = recap || (RECAP.test(text) && isLate(talk, part[0]?.sentence ?? 0));
-    if (recap || isListed(talk, part) || isAside(talk, part, text))
+    if (recap || isListed(talk, part, text) || isAside(talk, part, text))
       for (const { clause } of part) aside.add(clause);
   }
   return aside;
@@ -49,8 +49,15 @@ export function asideClauses(talk: Talk): Set<number> {
 /** So many things told before, named in one sentence with no footage, are gone through once more. */
 const LISTED = 3;
 
+/** How people begin who go through it: two are enough. */
+const SUMS =
+  /^(?:(?:okay|alright|all right|well|yeah|and|anyway) )*(?:so|all told|basically|overall|anyway|that's|that makes|what|the|main|i'd|your|just|other than|besides|between)\b/;
+
+/** What is before the lens as it is said. */
+const SHOWS = new RegExp(`${POINTING.source}|\\bhere\\b`);
+
 /** `so that’s two taps, the crack, the belly and some roots` */
-function isListed(talk: Talk, part: readonly Word[]): boolean {
+function isListed(talk: Talk, part: readonly Word[], text: string): boolean {
   const clauses = new Set(part.map(({ clause }) => clause));
   const marks = [...clauses].flatMap((clause) => inClause(talk, clause));
   if (
@@ -59,9 +66,9 @@ function isListed(talk: Talk, part: readonly Word[]): boolean {
     return false;
   const things = marks.filter((mark) => mark.what === "thing");
   const known = things.filter((mark) => isKnown(talk, mark, things[0]?.at ?? 0));
-  return (
-    new Set(known.map((mark) => labelOf(mark))).size >= LISTED && known.length === things.length
-  );
+  if (known.length < things.length) return false;
+  const labels = new Set(known.map((mark) => labelOf(mark))).size;
+  return labels >= LISTED || (labels === 2 && SUMS.test(text) && !SHOWS.test(text));
 }
 
 function labelOf({ thing }: Of<"thing">): string {
@@ -107,7 +114,7 @@ function breathOf(talk: Talk, part: readonly Word[]): Set<number> {
 
 /** `that’s two taps so far`: counted, not seen once more. */
 const COUNTED =
-  /\b(that's|makes|that makes|got|have|is) (one|two|three|four|five|six|seven|eight|\d) [\w']+( [\w']+)? (so far|total|in all|in total|now|altogether)\b/;
+  /\b(?:one|two|three|four|five|six|seven|eight|\d|both|all)(?! inch) [\w']+(?: [\w']+)? (?:so far|total|in all|in total|altogether|all told)\b|\b(?:that's|that makes|makes|got|have|is) (?:one|two|three|four|five|six|seven|eight|\d) [\w']+(?: [\w']+)? now\b|\b(?:so |and )(?:that's|that makes)(?: the)? (?:two|three|four|five|six|both)(?! inch)\b|^(?:that's|that makes) the (?:two|three|four|five)\b|\b(?:both|all (?:two|three|four|five|\d))(?: of)? (?:your|the|these|those|our|my)\b/;
 
 function isAside(talk: Talk, part: readonly Word[], text: string): boolean {
   if (COUNTED.test(text)) return true;

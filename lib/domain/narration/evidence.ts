@@ -17,9 +17,13 @@ export function withoutEvidence(ground: Ground, rows: readonly Heard[]): Heard[]
     const last = left.at(-1);
     const hole = row.kind === "fault" && row.fault === "hole";
     if (!hole || !last || !isToldOf(ground, last, row)) left.push(row);
-    else if (isGone(last) && (shows(ground, row) || isOneBreath(ground, last, row)))
+    else if (
+      isGone(last) &&
+      !isBroken(ground, last, row) &&
+      (shows(ground, row) || isOneBreath(ground, last, row))
+    )
       left[left.length - 1] = asHole(last, row);
-    else if (!shows(ground, row) || !isOpen(last)) left.push(row);
+    else if (!shows(ground, row) || !(isOpen(last) || last.fault === "broken")) left.push(row);
   }
   return left;
 }
@@ -31,6 +35,15 @@ function shows({ talk }: Ground, { mark }: Heard): boolean {
 
 function isGone({ fault }: Heard): boolean {
   return fault === "broken" || fault === "worn-surface";
+}
+
+/** `broken pipe, piece gone, can see gravel`: whoever calls it broken means that. */
+function isBroken({ talk }: Ground, last: Heard, row: Heard): boolean {
+  return (
+    last.fault === "broken" &&
+    shows({ talk } as Ground, row) &&
+    /\b(broken|broke|busted|shattered)\b/.test(wordsOf(talk, last.mark.from, row.mark.to + 6))
+  );
 }
 
 function isOpen({ fault }: Heard): boolean {

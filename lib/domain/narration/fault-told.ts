@@ -136,7 +136,7 @@ export const FAULTS_TOLD: readonly Construction[] = [
       "g",
     ),
     means: ([words], around) => {
-      if (SOIL.test(around)) return fault("hole");
+      if (SOIL.test(around) && !/\b(?:broke|broken|busted)\b/.test(around)) return fault("hole");
       return /^(bottom|floor|invert)\b/.test(words ?? "") ? fault("worn-surface") : fault("broken");
     },
     covers: (thing) => /^(broken|hole|worn-surface)$/.test(thing.fault ?? ""),

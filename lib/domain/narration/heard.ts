@@ -64,10 +64,20 @@ export function heardIn(ground: Ground): Heard[] {
   );
 }
 
+/** `back in the cleanout`, `good up to the cleanout`, `our cleanout where we started` */
+const WAY_OUT =
+  /\b(?:back|backed|out)(?: (?:up|in|into|inside|at|to|of|out))+ (?:the|my|our|your|that|this)(?: [\w']+)?$|\b(?:our|my)$/;
+
 /** The way in or out, which nobody read a footage at: `we’re back up in the riser`. */
 function isWayOut(ground: Ground, row: Heard): boolean {
   if (row.kind !== "cleanout") return false;
-  const { points } = ground.track;
+  const { talk, track } = ground;
+  const at = row.place.counter;
+  const last = track.points.every(
+    (point) => point.at <= row.mark.at || at === null || Math.abs(point.counter - at) <= FURTHER,
+  );
+  if (last && WAY_OUT.test(wordsOf(talk, row.mark.from - 5, row.mark.from))) return true;
+  const { points } = track;
   const first = points.find(({ counter }) => counter > 0)?.at ?? 0;
   if (row.place.reading === "read") return row.place.counter === 0 && row.mark.at < first;
   return row.mark.at < first || row.mark.at > (points.at(-1)?.at ?? 0);

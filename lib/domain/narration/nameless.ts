@@ -51,14 +51,32 @@ function textFrom(words: readonly Word[], from: number): string {
 function withOneMore(marks: readonly Mark[], words: readonly Word[]): Mark[] {
   const found = words.flatMap(({ text }, at): Mark[] => {
     const shown = /^(there's|here's|got|see)$/.test(text) && words[at + 1]?.text === "one";
-    const placed = /^(on|at|over|coming|comes|up|here|right) /.test(textFrom(words, at + 2));
-    const free = marks.every((mark) => mark.to <= at || mark.from > at + 1 || mark.what === "turn");
-    return shown && placed && free ? [{ what: "turn", turn: "another", from: at, to: at + 2 }] : [];
+    const to = words[at + 2]?.text === "more" ? at + 3 : at + 2;
+    const placed = /^(on|at|over|coming|comes|up|here|right) /.test(textFrom(words, to));
+    return shown && placed ? [{ what: "turn", turn: "another", from: at, to }] : [];
   });
   const left = marks.filter(
     (mark) => !found.some(({ from, to }) => mark.from < to && mark.to > from),
   );
   return [...left, ...found].sort((a, b) => a.from - b.from);
+}
+
+/** Who or what joins, where only that is said: `this’ll be 408’s, comes in on the right`. */
+const WHOSE = /\b(this|somebody|someone|who|that'll|neighbor|\d{3,5}|house)\b/;
+
+/** `somebody else comes in here on the right`: a branch told by what it does alone. */
+export function withJoining(marks: readonly Mark[], words: readonly Word[]): Mark[] {
+  const found = words.flatMap(({ sentence }, at): Mark[] => {
+    if (!/ (in|into)\b/.test(textFrom(words, at)) || !JOINS.test(textFrom(words, at))) return [];
+    const beside = marks.filter((mark) => words[mark.from]?.sentence === sentence);
+    if (beside.some(({ what }) => what === "thing")) return [];
+    const read = beside.some((mark) => mark.what === "distance" && mark.distance.kind === "at");
+    const lead = words.slice(Math.max(0, at - 10), at).filter((word) => word.sentence === sentence);
+    const whose = WHOSE.test(lead.map(({ text }) => text).join(" "));
+    const sided = beside.some(({ what }) => what === "clock");
+    return read && (whose || sided) ? [{ what: "thing", thing: BRANCH, from: at, to: at + 1 }] : [];
+  });
+  return [...marks, ...found].sort((a, b) => a.from - b.from);
 }
 
 interface Beside {
@@ -87,5 +105,10 @@ function isNameless(mark: Mark, { beside, words }: Beside): boolean {
   );
   const placed =
     beside.some((other) => PLACING.has(other.what)) || JOINS.test(textFrom(words, mark.to));
-  return !named && placed && words[mark.to - 1]?.text === "one" && mark.to - mark.from > 1;
+  return (
+    !named &&
+    placed &&
+    /^(one|more)$/.test(words[mark.to - 1]?.text ?? "") &&
+    mark.to - mark.from > 1
+  );
 }

@@ -11,7 +11,12 @@ import {
 /** `this lateral is in good shape`, and `or it might be rags`: another word for what was just named. */
 export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.weak && !isPlain(talk, mark)) return true;
-  if (isOtherWord(talk, mark) || isOfTieIn(talk, mark)) return true;
+  if (
+    /^[yt]$/.test(wordsOf(talk, mark.from, mark.to)) &&
+    /\b[a-z]$/.test(wordsOf(talk, mark.from - 1, mark.from).replace(/^a$/, "the"))
+  )
+    return true;
+  if (isOtherWord(talk, mark) || isOfTieIn(talk, mark) || isPartOfName(talk, mark)) return true;
   // `at the lip`, `see the ledge through it`: where, and what lies behind a hole.
   if (isLip(talk, mark)) return true;
   if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
@@ -19,6 +24,25 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   const or = /^or\b/.test(clauseWords(talk, mark.clause));
   const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
   return or && !measured && mark.clause > 0;
+}
+
+/** `root saw`, `a hole-type tap`, `hole-saw cut`: named to tell another thing. */
+function isPartOfName(talk: Talk, mark: Of<"thing">): boolean {
+  const behind = wordsOf(talk, mark.to, mark.to + 3);
+  if (
+    /^(saw|saws|cutter|cutters|killer|foam|treatment|filler|sealer|pump|trap|dye|blade|truck|crew|job|repair|test|machine)\b/.test(
+      behind,
+    )
+  )
+    return true;
+  const next = talk.said[mark.at + 1];
+  return (
+    /^(type|style|kind|looking|sized|size|shaped|like(?! (?:that|this|these|those|it)\b))\b/.test(
+      behind,
+    ) &&
+    next?.what === "thing" &&
+    next.from - mark.to <= 3
+  );
 }
 
 function isLip(talk: Talk, mark: Of<"thing">): boolean {
@@ -104,12 +128,21 @@ function isOfRoots(talk: Talk, mark: Of<"thing">): boolean {
 /** `tap on my left, no wye, just a hole they chopped`: how the tap was made. */
 function isHoleOfTap(talk: Talk, mark: Of<"thing">): boolean {
   const own = wordsOf(talk, mark.from, mark.to);
+  const beside = talk.said[mark.at - 1];
+  // `a tap hole`
+  if (
+    /^holes?\b/.test(own) &&
+    beside?.what === "thing" &&
+    beside.thing.kind === "tie-in" &&
+    beside.to === mark.from
+  )
+    return true;
   if (!/^(hole|broken|crack)$/.test(mark.thing.fault ?? "")) return false;
   const byHand =
     /\b(they|somebody|someone|he|plumber|guy)( \w+)?( (made|broke|busted|knocked|cut|chopped|put|beat))?( a| the)?$/.test(
       wordsOf(talk, mark.from - 5, mark.from),
     );
-  if (!/\bholes?$/.test(own) && !byHand) return false;
+  if (!/\bholes?\b/.test(own) && !byHand) return false;
   const made =
     byHand ||
     /\b(just|through|into|out of|only|by) (a|the)$/.test(wordsOf(talk, mark.from - 2, mark.from));

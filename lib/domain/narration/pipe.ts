@@ -10,6 +10,7 @@ import {
   isTurn,
   type Of,
   type Said,
+  sentenceWords,
   type Talk,
   wordsOf,
 } from "./said.ts";
@@ -178,10 +179,26 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   return !describesTieIn(ground, mark);
 }
 
-/** `the main is eight inch concrete` */
+/** `the main’s eight inch concrete`, `that’s the city line there, it’s clay` */
+const MAIN_IS =
+  /(?<!\b(?:from|off|at|by|near|to|since|past|of|toward|towards|until|till) (?:the |our |that )?(?:city |street |public )?)\b(?:main|city line|city sewer|city pipe|city main|sewer main|sewer itself)(?: (?:itself|is|was|there|here|right|looks?|like|it's|it is|that's|you're looking at|a|an|all|old|new|kind|of|made|just|our|size|\d+|six|eight|ten|twelve|fifteen|eighteen|inch))*$/;
+/** A branch has no pipe so wide, inches. */
+const WIDE = 8;
+
 function isOfMain(talk: Talk, mark: Said): boolean {
-  return /\b(main|sewer|city line)( itself)? (is|was|looks like|looks)( \w+){0,3}$/.test(
-    wordsOf(talk, mark.from - 6, mark.from),
+  const first = talk.speech.words.findIndex(({ sentence }) => sentence === mark.sentence);
+  if (MAIN_IS.test(wordsOf(talk, first, mark.from))) return true;
+  const own = inSentence(talk, mark.sentence);
+  const wide = own.some((other) => other.what === "diameter" && other.inches >= WIDE);
+  const alone =
+    own.every(({ what }) => what !== "thing" && what !== "distance") &&
+    !/\b(it's|we're|line|pipe)\b/.test(sentenceWords(talk, mark.sentence));
+  return (
+    wide &&
+    alone &&
+    inSentence(talk, mark.sentence - 1).some(
+      (other) => other.what === "thing" && other.thing.kind === "main",
+    )
   );
 }
 

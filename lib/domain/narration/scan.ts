@@ -1,7 +1,7 @@
 import { withConstructions } from "./construction.ts";
 import type { Mark, Meaning } from "./mark.ts";
 import { type ClauseWords, measureAt } from "./measure.ts";
-import { withNameless } from "./nameless.ts";
+import { withJoining, withNameless } from "./nameless.ts";
 import { clockMark, sideAt } from "./side.ts";
 import { spokenNumber } from "./spoken-number.ts";
 import { TURN_WORDS } from "./talk.ts";
@@ -55,7 +55,7 @@ export function marksIn(words: readonly Word[]): Mark[] {
   }
   const hours = withHours(withHoursFirst(withChoices(marks, words), words), words);
   const read = withSameSide(hours, words);
-  return withNameless(withConstructions(read, words), words);
+  return withJoining(withNameless(withConstructions(read, words), words), words);
 }
 
 /** So many words before and behind a clause can tell what a number in it is. */

@@ -182,6 +182,204 @@ const TWO = `
   => roots 12; roots 14
 `;
 
+const ONCE_MORE = `
+  Twelve, offset.
+  Twenty-six, roots.
+  Forty, crack.
+  So you've got an offset, some roots and a crack.
+  => offset-joint 12; roots 26; crack 40
+
+  Twelve, offset.
+  Twenty-six, roots.
+  Forty, crack.
+  All told one offset, one root ball, and that crack there.
+  => offset-joint 12; roots 26; crack 40
+
+  Twelve, offset.
+  Twenty-six, roots.
+  Forty, crack.
+  Okay, the things I'd worry about are the roots and the crack.
+  => offset-joint 12; roots 26; crack 40
+
+  Twelve, wye.
+  Twenty-six, roots.
+  Forty, belly.
+  Main problem is the roots, the belly's not that bad.
+  => tie-in 12; roots 26; belly 40
+
+  Twelve, wye.
+  Twenty-six, roots.
+  Forty, belly.
+  I'd fix the roots and leave the belly.
+  => tie-in 12; roots 26; belly 40
+
+  Twelve, wye.
+  Twenty-six, roots.
+  Forty, belly.
+  So basically roots in the middle and a belly toward the street.
+  => tie-in 12; roots 26; belly 40
+
+  Twelve, wye.
+  Twenty-six, roots.
+  Forty, belly.
+  Your problem's those roots.
+  => tie-in 12; roots 26; belly 40
+
+  Twelve, wye.
+  Twenty-six, roots.
+  Forty, belly.
+  Customer wants to know about the roots. I told her the roots can be cut.
+  => tie-in 12; roots 26; belly 40
+
+  Twelve, wye.
+  Twenty-six, offset.
+  Forty, hole.
+  Like I was saying about that offset, it's minor. The hole is the issue.
+  => tie-in 12; offset-joint 26; hole 40
+
+  Ten, wye on the right.
+  Thirty, crack.
+  That wye we passed earlier is probably the neighbor's.
+  => tie-in 10; crack 30
+
+  Ten, wye on the right.
+  Thirty, crack. Same kind of crack as we're going to want to look at over there.
+  => tie-in 10; crack 30
+
+  Eleven, offset.
+  Thirty-five, roots.
+  Like I told you, the offset back there is what I'd fix first.
+  => offset-joint 11; roots 35
+
+  Eleven, offset.
+  Thirty-five, roots.
+  So far just the one offset and these roots.
+  => offset-joint 11; roots 35
+
+  Eight, tap on the left.
+  Twenty-six, tap on the right.
+  So that's both of your taps.
+  => tie-in 8; tie-in 26
+
+  Eight, tap on the left.
+  Forty, belly.
+  So between that tap and this belly it's all good pipe.
+  => tie-in 8; belly 40
+
+  Twenty, roots.
+  Forty-five, nothing.
+  None of the roots made it down this far.
+  => roots 20
+
+  Thirteen, crack.
+  Moving on past the crack.
+  Forty, open joint.
+  => crack 13; open-joint 40
+
+  Twenty-two, tap.
+  I want to go back and look at that tap again.
+  Okay backing up. There it is. Twenty-two, there's the tap.
+  => tie-in 22
+`;
+
+const ONE_MORE = `
+  Twelve, wye on the left.
+  Forty, another one.
+  => tie-in 12; tie-in 40
+
+  Twelve, crack.
+  Twenty, another one coming in on the left.
+  => crack 12; tie-in 20
+
+  Twelve, wye.
+  Forty, there's one more on the right.
+  => tie-in 12; tie-in 40
+
+  Twelve, roots.
+  Twenty-two, there's one coming in at ten o'clock.
+  => roots 12; tie-in 22
+
+  Twelve, wye.
+  Forty, got one over here on the right side.
+  => tie-in 12; tie-in 40
+
+  Twelve, wye, nine o'clock.
+  And there's its twin on the other side, three o'clock.
+  => tie-in 12
+
+  Twelve, wye.
+  Thirty, next connection, left side.
+  => tie-in 12; tie-in 30
+
+  Twelve, wye.
+  Thirty, somebody else comes in here on the right.
+  => tie-in 12; tie-in 30
+`;
+
+const NAMES = `
+  Twelve, there's a crack-type thing in the pipe.
+  => crack 12
+
+  Twelve, there's a tap hole, saddle's gone.
+  => tie-in 12
+
+  Twelve, wye. I've got the root saw on the truck.
+  => tie-in 12
+
+  Twelve, wye. That's the wye I was telling you about.
+  => tie-in 12
+
+  Twelve, lateral connection, hole-saw cut, no saddle.
+  => tie-in 12
+
+  Twelve, crack in the bell.
+  => crack 12
+`;
+
+const WAY_IN = `
+  Twelve, wye.
+  Thirty, there's a cleanout.
+  => tie-in 12; cleanout 30
+
+  Twelve, wye.
+  Thirty feet, here's the yard cleanout, coming in on top.
+  => tie-in 12; cleanout 30
+
+  Twelve, wye.
+  Thirty, there's a riser, must be an old cleanout nobody uses.
+  => tie-in 12; cleanout 30
+`;
+
+const OF_THE_MAIN = `
+  Twelve, wye.
+  City's got clay out there, that's their pipe, not ours.
+  => tie-in 12
+
+  Twelve, wye.
+  That's the city line right there, six inch clay, and a manhole up the street.
+  => tie-in 12
+`;
+
+describe("gone through once more", () => {
+  test.each(walksIn(ONCE_MORE))("$said", expectRows);
+});
+
+describe("one more, without a name", () => {
+  test.each(walksIn(ONE_MORE))("$said", expectRows);
+});
+
+describe("named to tell another thing", () => {
+  test.each(walksIn(NAMES))("$said", expectRows);
+});
+
+describe("the way in and out", () => {
+  test.each(walksIn(WAY_IN))("$said", expectRows);
+});
+
+describe("the pipe of the main", () => {
+  test.each(walksIn(OF_THE_MAIN))("$said", expectRows);
+});
+
 describe("told again while the camera looks at it", () => {
   test.each(walksIn(ONE))("$said", expectRows);
 });
