@@ -237,7 +237,7 @@ function Top({ paper }: { readonly paper: AgreementPaper }) {
   );
 }
 
-const COLUMNS = ["30%", "17%", "35%", "18%"] as const;
+const COLUMNS = ["42%", "14%", "28%", "16%"] as const;
 
 function Lots({
   paper,

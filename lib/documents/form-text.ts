@@ -8,6 +8,8 @@ const EASY_SIZE = 8;
 const USUAL_SIZE = 10;
 const LARGEST_SIZE = 12;
 const STEP = 0.5;
+/** Words of one line keep so far from the end of their box, in points. */
+const AIR = 2;
 
 /** Said where a field's words are elsewhere, as many of them as there is room for. */
 const ATTACHED = ["See attached sheet", "See attached", "Attached", "Att."];
@@ -90,7 +92,7 @@ function fitsIn(
     const cell = room.width / (most ?? 1);
     return [...text].every((sign) => font.widthOfTextAtSize(sign, size) <= cell);
   }
-  return font.widthOfTextAtSize(text, size) <= room.width + 0.1;
+  return font.widthOfTextAtSize(text, size) <= room.width - AIR;
 }
 
 /** As far apart as the library that draws them sets its lines. */

@@ -127,7 +127,7 @@ const ES: LedgerWords = {
     "over-90": "Más de 90 días",
   },
   number: (number) => `núm. ${number}`,
-  reference: (text) => `referencia ${text}`,
+  reference: (text) => `referencia ${text.replace(/^No\. ?(?=\d)/i, "núm. ")}`,
   due: (day) => `vence el ${day}`,
   bySplit: (number) => `parte de la obra, reparto núm. ${number}`,
   takesBack: (what, number) => `${what} núm. ${number} sin efecto`,

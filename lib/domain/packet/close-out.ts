@@ -14,6 +14,7 @@ import { PERMIT_STATE_WORDS } from "../permit/state-words.ts";
 import { permitName, stepsOf } from "../permit/steps.ts";
 import { tallyOf } from "../reconnection/tally.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
+import { formatDate } from "../time/format-day.ts";
 import { asBuiltSheets } from "./as-built.ts";
 import { officeLines } from "./compose.ts";
 import type { Packet, Sheet } from "./packet.ts";
@@ -31,6 +32,7 @@ import { consentSheet, holdSheet, responsibilitySheet, splitSheet } from "./shee
 export function composeCloseOut(input: PacketInput): Packet {
   const { file, report, office } = input;
   const built = asBuiltOf(file, report);
+  const asBuilt = asBuiltSheets(input, built);
   return {
     purpose: "close-out",
     title: "Closeout file of a shared private sewer",
@@ -47,7 +49,7 @@ export function composeCloseOut(input: PacketInput): Packet {
     ],
     sheets: [
       closingSheet(input),
-      ...asBuiltSheets(input, built).filter(({ kind }) => kind !== "upload"),
+      ...asBuilt.filter(({ kind }) => kind === "as-built"),
       scheduleSheet(input),
       testSheet(input),
       responsibilitySheet(input),
@@ -57,6 +59,8 @@ export function composeCloseOut(input: PacketInput): Packet {
       noticeSheet(input),
       holdSheet(input),
       historySheet(input),
+      // A drawing takes pages of its own: it stands where no other sheet is broken off by it.
+      ...asBuilt.filter(({ kind }) => kind === "line-drawing"),
       ...paperSheets(input),
     ],
     footer: [office.name, `${file.line.name}, closeout`, EN.day(report.today)].join(" · "),
@@ -156,7 +160,7 @@ function ledgerSheet({ file }: PacketInput): Sheet {
 /** Everything that was done on the file, by whom. */
 function historySheet({ file }: PacketInput): Sheet {
   const rows = file.history.map(({ at, by, sentence }) => [
-    at.slice(0, 10),
+    formatDate(at.slice(0, 10)).replaceAll(" ", "\u00a0"),
     by.replaceAll(" ", "\u00a0"),
     sentence,
   ]);

@@ -82,7 +82,7 @@ export function planTiling(file: PlanFile, facts: PlanFacts, paper: Paper): Tili
 
 /**
  * The same to a scale that the authority allows: where that takes several sheets, they are cut at match
- * lines and numbered from the northwest; a sheet without anything on it is left out.
+ * lines and numbered from the northwest; a sheet on which none of the line is gets left out.
  */
 export function drawPlans(file: PlanFile, facts: PlanFacts, { frame, allowed }: Paper): PlanView[] {
   const course = courseOf(file);
@@ -93,7 +93,7 @@ export function drawPlans(file: PlanFile, facts: PlanFacts, { frame, allowed }: 
     cell,
     ...drawCell(file, facts, { course, cell, frame }),
   }));
-  const shown = drawn.filter(({ shapes, labels }) => shapes.length + labels.length > 0);
+  const shown = drawn.filter(({ hasLine }) => hasLine);
   const { feetPerInch, isAllowed } = tiling;
   return shown.map(({ cell, shapes, labels, taken }, at) => {
     const { width } = frame;
@@ -140,15 +140,18 @@ function drawCell(
   { course, cell, frame }: { course: Course; cell: PlanCell; frame: Frame },
 ) {
   const sheet: Sheet = { course, width: frame.width, height: cell.height, to: cell.to };
-  const parts = [
-    groundPart(file, sheet),
+  const ofLine = [
     workPart(file, facts, sheet),
     tiePart(file, facts, sheet),
     trunkPart(file, facts, sheet),
     pointPart(file, sheet),
     tieInPart(facts, sheet),
   ];
+  const parts = [groundPart(file, sheet), ...ofLine];
   return {
+    hasLine: ofLine.some(({ shapes }) =>
+      shapes.some((shape) => clip(shape, cell.window).length > 0),
+    ),
     shapes: parts.flatMap((part) => part.shapes).flatMap((shape) => clip(shape, cell.window)),
     // What matters most chooses its place first.
     labels: parts

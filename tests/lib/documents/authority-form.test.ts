@@ -4,6 +4,7 @@ import path from "node:path";
 import { degrees, PDFDocument, PDFName, PDFString, StandardFonts } from "@cantoo/pdf-lib";
 import { describe, expect, test } from "vitest";
 import { fillForm } from "#lib/documents/fill-form.ts";
+import { settingOf } from "#lib/documents/form-text.ts";
 import { fillFormApart, readFormApart } from "#lib/documents/forms-apart.ts";
 import { readForm } from "#lib/documents/read-form.ts";
 import type { FormField } from "#lib/domain/facts/form.ts";
@@ -246,6 +247,16 @@ describe("filling in", () => {
     expect(text).toContain(middling);
     expect(text).toContain("(see attached sheet)");
     expect(text).toContain("See attached");
+  });
+
+  test("words do not touch the edge of their box", async () => {
+    const form = await PDFDocument.create();
+    const font = await form.embedFont(StandardFonts.Helvetica);
+    const room = { width: font.widthOfTextAtSize("Site addresses", 10), height: 16 };
+    const asked = { ways: ["Site addresses"], lines: "one", most: null, size: 10, font } as const;
+    expect(settingOf({ ...asked, rooms: [room] }).size).toBeLessThan(10);
+    const wide = { ...room, width: room.width + 4 };
+    expect(settingOf({ ...asked, rooms: [wide] }).size).toBe(10);
   });
 
   test("a field of few signs says what it can of the attached sheet", async () => {

@@ -30,6 +30,13 @@ test("composeCloseOut() is one document with an index that leads to every sheet,
     expect(Number(page)).toBeLessThanOrEqual(pages);
     expect(pdf.text(Number(page))).toContain(title);
   }
+  // No page but the last is nearly empty, and no day is written as a machine writes it.
+  for (let page = 2; page < pages; page += 1) {
+    const words = pdf.words(page);
+    if (!/As-built drawing|Plan view/.test(pdf.text(page)))
+      expect(words.length, `page ${page}`).toBeGreaterThan(120);
+  }
+  expect(pdf.text()).not.toMatch(/\d{4}-\d\d-\d\d/);
   const text = Array.from({ length: pages }, (_, at) => pdf.text(at + 1)).join("\n");
   expect(text).toContain("SS-26-0402");
   expect(text).toContain("replaced");

@@ -202,6 +202,18 @@ describe("drawPlans() to the authority’s scales", () => {
     expect(trunkInches(views) * 20).toBeCloseTo(400, 6);
   });
 
+  test("leaves out a sheet that has ground and none of the line", () => {
+    const file: LineFile = aFile({
+      line: { bearing: 90, upperEnd: 8_000 },
+      planShapes: [aShape("far", "400,300; 460,300; 460,340; 400,340", { kind: "building" })],
+    });
+    const report = reportOn(file, "2026-11-25");
+    const views = drawPlans(file, report, { frame: FRAME, allowed: [20] });
+    expect(views.length).toBeGreaterThan(0);
+    for (const view of views) expect(trunkOf(view.shapes).length).toBeGreaterThan(1);
+    expect(trunkInches(views) * 20).toBeCloseTo(80, 6);
+  });
+
   test("is on several sheets whole, whatever way the line runs, with nothing off the paper", () => {
     fc.assert(
       fc.property(
