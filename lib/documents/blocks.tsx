@@ -22,6 +22,8 @@ import {
 import { Pictures, StripBlock } from "./picture-blocks.tsx";
 import { List, Table } from "./table-block.tsx";
 
+// How high these are at least is known without drawing them: block-heights.ts follows every change.
+
 /** Blocks that letters and sheets have in common; the rest is drawn by `special`. */
 export function Blocks({
   blocks,

@@ -53,10 +53,13 @@ async function drawOne(
     fewestPages(
       settings,
       most * languages,
-      (setting) => (
-        <LetterDocument letter={clean} address={address} pictures={pictures} setting={setting} />
+      (setting, total) => (
+        <LetterDocument
+          {...{ letter: clean, address, pictures, setting }}
+          count={{ total, page: 0 }}
+        />
       ),
-      (setting) => leastPages(clean, setting),
+      { least: (setting) => leastPages(clean, setting), counted: true },
     );
   const title = `${name}: ${clean.title}`;
   if (isPlain(clean)) {

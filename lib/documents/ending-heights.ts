@@ -4,7 +4,8 @@ import type { BlockOf } from "./block-manner.ts";
 import type { LetterSetting } from "./letter-settings.ts";
 import { leastLines } from "./shaped-lines.ts";
 
-// How high the ending of a letter is at least, in points: as letter-ending.tsx draws it.
+// How high the ending of a letter is at least, in points: as letter-ending.tsx draws it:
+// what is made lower there is made lower here, or a letter may be set in another way than it should.
 
 /** The lines at the foot of a slip to sign on, without the room above them. */
 const SIGNED = 2.5 + 8 * NATURAL;
@@ -17,7 +18,11 @@ export function endingHeight(block: LetterBlock, letter: Letter, setting: Letter
   return setting.slip === "short" ? shortSlip(block, setting) : longSlip(block, letter, setting);
 }
 
-function signatureHeight({ lines }: BlockOf<"signature">, { air }: LetterSetting): number {
+function signatureHeight(
+  { lines }: BlockOf<"signature">,
+  { air, slip }: Pick<LetterSetting, "air" | "slip">,
+): number {
+  if (slip === "short") return 4 + 10 * air + 20 + 3.5 + 9.5 * 1.35;
   const [by = "", ...contact] = lines;
   const shown = (air === 1 ? lines : [by, contact.join("")]).filter((line) => line !== "");
   return 2 + 10 * air + 10.5 * NATURAL + 16 + 20 * air + 3.5 + shown.length * 9.5 * 1.35;

@@ -66,6 +66,20 @@ async function nameGlyphs(descriptor: {
     if (!isLigature(point)) data["glyphForCodePoint"](point);
   }
   rememberShapes(data as unknown as Shaping);
+  nameShort(data as unknown as Named);
+}
+
+interface Named {
+  readonly postscriptName: string;
+  readonly name: { readonly records: object };
+}
+
+/**
+ * The renderer compares typefaces at each run of words, by all that their tables of names say, written
+ * out as JSON. One name says as much.
+ */
+function nameShort({ postscriptName, name }: Named): void {
+  Object.defineProperty(name.records, "toJSON", { value: () => postscriptName });
 }
 
 /** A text as the letters' typeface shapes it, kerning included; sizes in units of the typeface. */
@@ -85,6 +99,11 @@ export function shapeOf(text: string, strong: boolean): Shape {
   if (data === null) throw new Error(`Typeface ${FAMILY[0]} is not ready`);
   const { glyphs, positions } = data["layout"](text, undefined, undefined, undefined, "ltr");
   return { glyphs, positions, unitsPerEm: data["unitsPerEm"] };
+}
+
+/** The regular face as the renderer holds it, or the one for signs that it lacks. */
+export function regularFace(spare: boolean): unknown {
+  return Font.getFont({ fontFamily: FAMILY[spare ? 1 : 0], fontWeight: 400 }).data;
 }
 
 /** Joined letters (ﬀ, ﬁ …) stand for the letters that they join, not for a sign of their own. */

@@ -10,6 +10,7 @@ import { INK } from "./ink.ts";
 import { Ending } from "./letter-ending.tsx";
 import type { LetterSetting } from "./letter-settings.ts";
 import { noonOf } from "./noon.ts";
+import { type PageCount, PageMark } from "./page-marks.tsx";
 import type { PrintPicture } from "./pictures.ts";
 import { exposedBox, FOLD, NUMBER_TEN } from "./window.ts";
 
@@ -65,7 +66,6 @@ const styles = StyleSheet.create({
   second: { borderTopWidth: 1.5, borderTopColor: INK.ink, paddingTop: 5, marginBottom: 16 },
   secondFrom: { fontSize: 13, fontWeight: 600, marginBottom: 2 },
   secondAbout: { fontSize: 9, color: INK.soft },
-  continued: { position: "absolute", top: 30, left: LEFT, fontSize: 8.5, color: INK.soft },
   footRule: {
     position: "absolute",
     bottom: 50,
@@ -75,16 +75,11 @@ const styles = StyleSheet.create({
     borderTopColor: INK.faint,
   },
   footer: { position: "absolute", bottom: 34, left: LEFT, fontSize: 8.5, color: INK.soft },
-  pageNumber: {
-    position: "absolute",
-    bottom: 34,
-    left: LEFT,
-    width: BODY_WIDTH,
-    textAlign: "right",
-    fontSize: 8.5,
-    color: INK.soft,
-  },
 });
+
+/** Where a later page says whose letter it is, and where each page says which it is. */
+const CONTINUED = { top: 30, left: LEFT, width: BODY_WIDTH };
+const PAGE_NUMBER = { bottom: 34, left: LEFT, width: BODY_WIDTH };
 
 /** How high a fact beside the address is, with its label. */
 const ASIDE_FACT = 32;
@@ -92,6 +87,7 @@ const ASIDE_FACT = 32;
 interface Setting {
   readonly pictures: ReadonlyMap<string, PrintPicture>;
   readonly setting: LetterSetting;
+  readonly count: PageCount;
 }
 
 /**
@@ -103,6 +99,7 @@ export function LetterDocument({
   address,
   pictures,
   setting,
+  count,
 }: Setting & {
   readonly letter: Letter;
   readonly address: AddressLayout;
@@ -117,7 +114,7 @@ export function LetterDocument({
       creationDate={day}
       modificationDate={day}
     >
-      <LetterPage letter={letter} pictures={pictures} setting={setting}>
+      <LetterPage letter={letter} pictures={pictures} setting={setting} count={count}>
         <Letterhead from={letter.from} />
         <Window layout={address} />
         <Aside letter={letter} />
@@ -126,7 +123,7 @@ export function LetterDocument({
         <View style={{ height: FIRST_ROOM }} />
       </LetterPage>
       {also === undefined ? null : (
-        <LetterPage letter={also} pictures={pictures} setting={setting}>
+        <LetterPage letter={also} pictures={pictures} setting={setting} count={count}>
           <SecondHead
             paper={also}
             about={[`${LETTER_WORDS[also.language].frame.date} ${also.date}`, also.reference]}
@@ -141,10 +138,12 @@ function LetterPage({
   letter,
   pictures,
   setting,
+  count,
   children,
 }: Setting & { readonly letter: Letter; readonly children: ReactNode }) {
   const words = LETTER_WORDS[letter.language];
   const [name = ""] = letter.to;
+  let own = 0;
   const manner: BlockManner = {
     ...setting,
     width: BODY_WIDTH,
@@ -164,19 +163,25 @@ function LetterPage({
           <Ending block={block} letter={letter} words={words} setting={setting} />
         )}
       />
-      <Text
-        fixed
-        style={styles.continued}
-        render={({ subPageNumber }) => (subPageNumber > 1 ? `${name}  ·  ${letter.reference}` : "")}
+      <PageMark
+        place={CONTINUED}
+        align="left"
+        words={() => {
+          own += 1;
+          return own > 1 ? `${name}  ·  ${letter.reference}` : "";
+        }}
       />
       <View fixed style={styles.footRule} />
       <Text fixed style={styles.footer}>
         {letter.footer}
       </Text>
-      <Text
-        fixed
-        style={styles.pageNumber}
-        render={({ pageNumber, totalPages }) => words.frame.page(pageNumber, totalPages)}
+      <PageMark
+        place={PAGE_NUMBER}
+        align="right"
+        words={() => {
+          count.page += 1;
+          return words.frame.page(count.page, count.total);
+        }}
       />
     </Page>
   );

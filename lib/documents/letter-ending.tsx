@@ -48,6 +48,8 @@ const ending = StyleSheet.create({
   noteLine: { borderBottomWidth: 0.4, borderBottomColor: INK.soft },
 });
 
+// How high these are at least is known without drawing them: ending-heights.ts follows every change.
+
 /** How a letter ends: who signs it, and the slip to cut off and answer on. */
 export function Ending({
   block,

@@ -22,7 +22,7 @@ async function taken(settings: readonly Setting[], most: number) {
     drawn.push(setting);
     return ofPages(setting.pages);
   };
-  const { document } = await fewestPages(settings, most, draw, ({ least }) => least);
+  const { document } = await fewestPages(settings, most, draw, { least: ({ least }) => least });
   return { drawn, pages: document.getPageCount() };
 }
 

@@ -46,7 +46,7 @@ async function drawnPages(letter: Letter, setting: LetterSetting): Promise<numbe
     (each) =>
       createElement(LetterDocument, {
         ...{ letter, address: addressLayout(letter.to) },
-        ...{ pictures: new Map(), setting: each },
+        ...{ pictures: new Map(), setting: each, count: { total: 1, page: 0 } },
       }) as ReactElement<DocumentProps>,
   );
   return document.getPageCount();
