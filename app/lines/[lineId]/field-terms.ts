@@ -165,7 +165,7 @@ export const CONTROL_WORDS: Record<ControlResult, string> = {
 
 export const STANDING_WORDS: Record<Standing, string> = {
   "on-record-and-seen": "on record and seen",
-  "on-record-seen-elsewhere": "on record, found at another location",
+  "on-record-seen-elsewhere": "on record, at another place or side",
   "on-record-not-seen": "on record, not seen",
   "on-record-not-inspected": "on record, not inspected",
   "on-record-place-unclear": "on record, location unclear",

@@ -45,7 +45,7 @@ export function cameraAnswer(file: LineFile, report: Report): Reply {
     ...gapWords(gaps),
     adrift.length === 0 ? "" : `${sayList(adrift)} not tied to the main`,
   ]);
-  return replyWith(sentence, openings(gaps, adrift));
+  return replyWith(sentence, [...openings(gaps, adrift), ...emptyLog(file)]);
 }
 
 interface UnseenSpan extends CoverageSpan {
@@ -80,6 +80,13 @@ function runsAdrift(file: LineFile, report: Report): string[] {
       return ran?.from == null && own.every(({ station }) => station === null);
     })
     .map(({ name }) => name);
+}
+
+/** Nothing that any run saw is on file. */
+function emptyLog({ runs, observations }: LineFile): Opening[] {
+  if (observations.length > 0) return [];
+  const name = runs[0]?.name || "the run";
+  return [{ closes: `Enter what ${name} saw`, where: "camera/log", pressing: PRESSING.ordinary }];
 }
 
 function openings(gaps: readonly UnseenSpan[], adrift: readonly string[]): Opening[] {

@@ -53,7 +53,7 @@ function countsOf({ tieIns, entries }: Report): Counted[] {
   return [
     counted(ofTieIns("on-record-and-seen"), "agrees", "agree"),
     counted(tieIns.length - told.length, "to review"),
-    counted(ofTieIns("on-record-seen-elsewhere"), "found at another location"),
+    counted(ofTieIns("on-record-seen-elsewhere"), "at another place or side"),
     counted(ofEntries("on-record-not-seen"), "not seen"),
     counted(ofEntries("on-record-not-inspected"), "not inspected"),
     counted(ofEntries("on-record-place-unclear"), "with an unclear location"),
@@ -82,11 +82,12 @@ function isOpenEntry(finding: EntryFinding): boolean {
 }
 
 function openings(file: LineFile, report: Report): Opening[] {
+  // What is matched first can leave less to find out.
   return [
-    ...undocumentedOpening(report),
-    ...unsettledOpening(report),
     ...alignmentOpening(report),
     ...undecidedOpening(report),
+    ...undocumentedOpening(report),
+    ...unsettledOpening(report),
     ...unansweredOpening(file, report),
   ];
 }
@@ -150,7 +151,7 @@ function alignmentOpening(report: Report): Opening[] {
     {
       closes: "Accept or reject how the record lines up with the camera",
       where: WHERE.lineUp,
-      pressing: PRESSING.soon,
+      pressing: PRESSING.holds,
     },
   ];
 }
@@ -159,7 +160,7 @@ function undecidedOpening({ tieIns }: Report): Opening[] {
   const count = tieIns.filter(waitsForDecision).length;
   if (count === 0) return [];
   const them = count === 1 ? "the proposed match" : `the ${count} proposed matches`;
-  return [{ closes: `Review ${them}`, where: WHERE.match, pressing: PRESSING.soon }];
+  return [{ closes: `Review ${them}`, where: WHERE.match, pressing: PRESSING.holds }];
 }
 
 /** Proposed matches to review, or entries without one that nobody has explained. */

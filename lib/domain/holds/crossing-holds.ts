@@ -226,16 +226,26 @@ function reasons(stretch: Stretch | null, { clear, hidden, coverage }: Looks): s
     ({ run, span }) => span.state === "seen" && run.crossingSeen === "cannot-tell",
   );
   const hiding = hidden.filter((each) => touches(each.stretch, stretch));
-  const roots = hiding.some(({ seen }) => seen.fault === "roots");
+  const roots = hiding.filter(({ seen }) => seen.fault === "roots");
+  const others = hiding.filter(({ seen }) => seen.fault !== "roots");
   const unfilmed =
     withoutStretches(stretch, [...clear, ...inside.map(({ span }) => span)]).length > 0;
   return [
     ...new Set([
-      ...(roots ? ["roots hide it"] : []),
-      ...(hiding.some(({ seen }) => seen.fault !== "roots") ? ["a blockage hides it"] : []),
+      ...(roots.length > 0 ? [`roots hide ${partOf(stretch, roots)}`] : []),
+      ...(others.length > 0 ? [`a blockage hides ${partOf(stretch, others)}`] : []),
       ...states,
       ...(cannotTell ? ["the run could not tell"] : []),
       ...(unfilmed ? ["no run tied to the line filmed it"] : []),
     ]),
   ];
+}
+
+/** `it`, or `part of it` where what hides it is shorter. */
+function partOf(stretch: Stretch, hiding: readonly { readonly stretch: Stretch }[]): string {
+  const open = withoutStretches(
+    stretch,
+    hiding.map((each) => each.stretch),
+  );
+  return open.length === 0 ? "it" : "part of it";
 }

@@ -170,7 +170,7 @@ export const EN = {
   buildingAt: (place: string) => `the building at ${place}`,
   standing: {
     "on-record-and-seen": "on record and seen",
-    "on-record-seen-elsewhere": "on record, seen in another location",
+    "on-record-seen-elsewhere": "on record, seen at another place or on the other side",
     "on-record-not-seen": "on record, not seen",
     "on-record-not-inspected": "on record; the camera did not get there",
     "on-record-place-unclear": "on record; where in the pipe is not clear",

@@ -210,7 +210,7 @@ export const ES: LetterWords = {
   buildingAt: (place) => `el edificio de ${place}`,
   standing: {
     "on-record-and-seen": "en el expediente y vista",
-    "on-record-seen-elsewhere": "en el expediente, vista en otro lugar",
+    "on-record-seen-elsewhere": "en el expediente, vista en otro lugar o del otro lado",
     "on-record-not-seen": "en el expediente, no vista",
     "on-record-not-inspected": "en el expediente; la cámara no llegó",
     "on-record-place-unclear": "en el expediente; no está claro en qué punto de la tubería",

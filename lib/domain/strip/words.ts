@@ -55,7 +55,7 @@ export const HOLDER_LABELS: Record<Holder, string> = {
 
 export const STANDING_LABELS: Record<Standing, string> = {
   "on-record-and-seen": "on record and seen",
-  "on-record-seen-elsewhere": "on record, seen elsewhere",
+  "on-record-seen-elsewhere": "on record, at another place or side",
   "on-record-not-seen": "on record, not seen",
   "on-record-not-inspected": "on record, not inspected",
   "on-record-place-unclear": "on record, place not clear",

@@ -201,9 +201,19 @@ describe("what the camera saw", () => {
       line: { upperEnd: 16_500 },
       runs: [aRun("Run 1", { toCounter })],
       anchors: tied.slice(0, 1),
+      observations: [anObservation("seen", { runId: "Run 1" })],
     });
     expect(camera(facts(16_450))).toMatchObject({ sentence: "1 run, 0 to 164.5 ft", closes: null });
     expect(camera(facts(16_300)).closes).toBe("Inspect 163 to 165 ft again with another run");
+  });
+
+  test("answersOn() wants what the first run saw", () => {
+    const runs = [aRun("Run 1", { toCounter: 8_800 })];
+    const bare = { line: { upperEnd: 8_800 }, runs, anchors: tied.slice(0, 1) };
+    expect(camera(bare)).toMatchObject({
+      closes: "Enter what Run 1 saw",
+      where: "camera/log",
+    });
   });
 });
 
@@ -238,6 +248,9 @@ describe("whether they agree", () => {
       closes: "Review the proposed match",
       where: "reconcile/match",
     });
+    const unknown = aFinding("T3", { standing: "undocumented", propertyId: null, level: 1 });
+    const report = aReport({ tieIns: [...tieIns, unknown] });
+    expect(answer("reconcile", aFile(both), { report }).closes).toBe("Review the proposed match");
   });
 
   test("answersOn() counts an entry that a person explained as explained, not as not seen", () => {

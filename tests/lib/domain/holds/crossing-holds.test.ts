@@ -122,6 +122,13 @@ describe("roots and blockages", () => {
     expect(openHolds({ observations: [roots], runs: blind, anchors }).length).toBeGreaterThan(0);
   });
 
+  test("hide only a part of what a run that could not tell went through", () => {
+    const runs = [aRun("run", { toCounter: 10_000, crossingSeen: "cannot-tell" })];
+    const said = sayIt(openHolds({ observations: [roots], runs })).map(({ why }) => why);
+    expect(said).toContain("roots hide it.");
+    expect(said.some((why) => /^roots hide part of it and /.test(why))).toBe(true);
+  });
+
   test("say to look at both sides and to call the gas company", () => {
     const [hold] = openHolds({ observations: [roots] });
     expect(hold?.closes).toMatch(/both sides.*call the gas company before anything is cut/);
