@@ -15,6 +15,8 @@ export interface NumberAt {
   readonly first: boolean;
   /** Feet go with it. */
   readonly unit: boolean;
+  /** Its first word as it stands. */
+  readonly text: string;
 }
 
 const STREET =

@@ -61,7 +61,10 @@ const OTHER_SIDE =
 
 /** Going up, whoever speaks of the main or the manhole before the first footage, and of no other way in, set it to zero there. */
 function isUpFromMain(talk: Talk): boolean {
-  const first = talk.said.find((mark) => mark.what === "distance" && mark.distance.from > 0);
+  const zero = talk.said.find((mark) => mark.what === "distance" && mark.distance.from === 0);
+  const first = talk.said.find(
+    (mark) => mark.what === "distance" && mark.distance.from > 0 && mark.at > (zero?.at ?? -1),
+  );
   const opening = wordsOf(talk, 0, first ? first.from : talk.speech.words.length);
   return MAIN_SIDE.test(opening) && !OTHER_SIDE.test(opening);
 }

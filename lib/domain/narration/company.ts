@@ -1,3 +1,4 @@
+import { housesNamed } from "./houses.ts";
 import {
   inClause,
   inSentence,
@@ -18,14 +19,37 @@ import {
  */
 export function withoutStrangers(talk: Talk): Talk {
   const known = knownWords(talk);
+  const houses = housesNamed(talk);
   const said: Said[] = [];
   for (const mark of talk.said) {
     const bare = mark.what === "distance" && mark.distance.kind === "at" && mark.distance.from > 0;
     const alike = isAlike(talk, mark, said.at(-1)) && !hasUnit(talk, mark);
-    if (!bare || (!alike && keepsCompany(talk, mark, known))) said.push(mark);
+    const house = bare && houses.has(mark.distance.from) && isNamedAgain(talk, mark, known);
+    if (!bare || (!alike && !house && keepsCompany(talk, mark, known))) said.push(mark);
     else said.push(asideOf(mark));
   }
   return talkWith(talk.speech, said);
+}
+
+/** The number of a house once more, bare, and nothing found right behind it: `so, 18`, `that’s 21`, `20 enters`. */
+const DOES =
+  /^(has|had|have|is|isn't|enters|comes|ties|goes|drains|should|would|might|must|just|ran|runs|never|also)$/;
+
+function isNamedAgain(talk: Talk, mark: Of<"distance">, known: ReadonlySet<number>): boolean {
+  const span = spanAt(talk, mark.clause);
+  const lead = wordsOf(talk, Math.max(span.from, mark.from - 5), mark.from);
+  if (hasUnit(talk, mark) || isReadOut(talk, mark, lead) || PLACES.test(lead)) return false;
+  if (DOES.test(wordsOf(talk, mark.to, mark.to + 1))) return true;
+  const next = talk.said
+    .slice(mark.at + 1, mark.at + 4)
+    .find(({ what }) => !/^(turn|clock|diameter)$/.test(what));
+  // `Fifteen. Wye, left side.`
+  const opens =
+    next !== undefined &&
+    /^(thing|material)$/.test(next.what) &&
+    known.has(next.from) &&
+    next.sentence - mark.sentence <= 1;
+  return !(FIRST.test(lead) && opens && (next.clause !== mark.clause || isJustBehind(mark, next)));
 }
 
 function asideOf(mark: Of<"distance">): Said {
@@ -80,9 +104,10 @@ function knownWords(talk: Talk): ReadonlySet<number> {
 
 function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<number>): boolean {
   const span = spanAt(talk, mark.clause);
-  const lead = wordsOf(talk, Math.max(span.from, mark.from - 5), mark.from);
+  const begins = beginOf(talk, mark, span.from);
+  const lead = wordsOf(talk, Math.max(begins, mark.from - 5), mark.from);
   const strange = (at: number) => {
-    const inside = at >= span.from && at < span.to;
+    const inside = at >= begins && at < span.to;
     return inside && !known.has(at) && !isPlain(talk.speech.words[at]?.text ?? "");
   };
   if (isReadOut(talk, mark, lead)) return true;
@@ -95,6 +120,16 @@ function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
   if (AT.test(lead))
     return !PEOPLE.test(lead) && !isAtHouse(mark, lead) && isOfPipe(talk, mark, { known, strange });
   return standsAmong(talk, mark, { known, lead, strange });
+}
+
+/** `… bad enough to feel it then thirteen and a half`: people who do not pause begin anew with such a word. */
+const BEGINS_ANEW =
+  /\b(then|okay|ok|alright|now|so|here|anyway|anyhow)( (and|then|about|around|at|maybe|like|right|now|here|we're|we|i'm|got|it's))*$/;
+
+function beginOf(talk: Talk, mark: Said, from: number): number {
+  const lead = wordsOf(talk, Math.max(from, mark.from - 5), mark.from);
+  const found = BEGINS_ANEW.exec(lead);
+  return found ? mark.from - found[0].split(" ").length : from;
 }
 
 function isSomethingElse(talk: Talk, mark: Of<"distance">): boolean {
@@ -264,7 +299,7 @@ function isReadOut(talk: Talk, mark: Of<"distance">, lead: string): boolean {
   if (/\bpoint\b|\d\.\d|\d\+\d|\bfrom\b|\boff\b/.test(own)) return true;
   if (/^(flat|even|on the (nose|dot|button))\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
     return true;
-  if (/\band (a half|some|change|a quarter)/.test(own) && FIRST.test(lead)) return true;
+  if (mark.distance.from % 100 !== 0 && FIRST.test(lead)) return true;
   return /^(on|even on) (the |my )?(counter|footage|screen|reel|monitor)\b/.test(
     wordsOf(talk, mark.to, mark.to + 4),
   );
@@ -308,7 +343,7 @@ const PLAIN = new Set(
    at in on of to from for by with about around near past over under up down out off into onto through between behind before after until till along across toward towards beside below above inside back
    hey whoa boom man guys folks dude sir ma'am buddy yessir huh ha hmm wow gotcha
    okay ok alright right well uh um oh yeah yep yes so see look looks looking like maybe probably roughly exactly approximately almost nearly pretty little bit touch hair shy dead say called make mark note log write put puts read reads reading give gives take takes hit hits hitting reach reached pass passed passing
-   go goes going gone gonna went come comes coming came keep keeps keeping move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
+   go goes going gone gonna went come comes coming came keep keeps keeping quit quits clears cleans picks ties tied sags widens move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
    counter footage feet foot ft tenth tenths camera number counting distance spot place point
    pipe line lateral side left right top bottom hand wall crown invert flow joint hub bell end main house cleanout access street upstream downstream
    first second third last next another other one two both more most all any some each every same

@@ -151,10 +151,20 @@ function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void
     const old = lastLike(talk, mark, { next, struck });
     if (index > 0 && (old?.sentence !== mark.sentence || next.clause !== measures[0]?.clause))
       continue;
-    if (!old || (weak && thingBetween(talk, old, next))) continue;
+    if (!old || (weak && thingBetween(talk, old, next)) || areApart(talk, old, next)) continue;
     struck.add(next.at);
     instead.set(old.at, next);
   }
+}
+
+/** Each in a sentence that has a find of its own, `forty point two, roots. Sorry. Forty-six feet, clay`: two readings. */
+function areApart(talk: Talk, old: Said, next: Said): boolean {
+  if (old.what !== "distance" || next.what !== "distance" || old.sentence === next.sentence)
+    return false;
+  const far = Math.abs(old.distance.from - next.distance.from) > PUT_RIGHT;
+  const finds = (mark: Said) =>
+    inSentence(talk, mark.sentence).some(({ what }) => /^(thing|material)$/.test(what));
+  return far && finds(old) && finds(next);
 }
 
 const DANGLING = /^(at|about|around|is|to|from|like|maybe|say|says|reads)$/;

@@ -55,7 +55,7 @@ export function cuesOf(
       cues.push(cue);
     }
   }
-  return { cues: withoutRolled(cues), problems };
+  return { cues: withSilences(withoutRolled(cues)), problems };
 }
 
 /**
@@ -71,6 +71,44 @@ function withoutRolled(cues: readonly Cue[]): Cue[] {
     return text === "" ? [] : [{ ...cue, text }];
   });
 }
+
+/** Between two that follow closely there are at most so many thousandths of a second. */
+const CLOSE = 100;
+/** A caption is spoken in at most so many times what its letters take on the whole, and this on top. */
+const SLOWER = 1.4;
+const ON_TOP = 500;
+
+/**
+ * Captions that each stand until the next comes, or longer, hide where nobody spoke: what a caption
+ * takes longer than its letters is silence behind it. Where most leave gaps, their ends are true.
+ */
+function withSilences(cues: readonly Cue[]): Cue[] {
+  const untils = cues.map(({ end }, at) => {
+    const next = cues[at + 1]?.start ?? null;
+    return end !== null && next !== null && next - end < CLOSE ? next : null;
+  });
+  if (untils.filter((until) => until !== null).length * 4 < cues.length * 3) return [...cues];
+  const paces = cues.flatMap(({ start, text }, at) => {
+    const until = untils[at] ?? null;
+    return start !== null && until !== null && until > start && text.length >= PACED
+      ? [(until - start) / text.length]
+      : [];
+  });
+  const usual = paces.sort((a, b) => a - b)[Math.floor(paces.length / 2)];
+  const pace = usual === undefined ? undefined : Math.min(usual, SLOWEST);
+  return cues.map((cue, at) => {
+    const until = untils[at] ?? null;
+    if (pace === undefined || cue.start === null || until === null || until <= cue.start)
+      return cue;
+    const spoken = cue.start + cue.text.length * pace * SLOWER + ON_TOP;
+    return { ...cue, end: Math.round(Math.min(until, spoken)) };
+  });
+}
+
+/** Nobody takes longer for a letter, thousandths of a second. */
+const SLOWEST = 110;
+/** Shorter captions tell no pace, letters. */
+const PACED = 15;
 
 /** Fewer captions show no habit. */
 const ROLLING = 4;

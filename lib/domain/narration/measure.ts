@@ -126,6 +126,7 @@ function roleOf(clause: ClauseWords, at: number, number: SpokenNumber): Mark | n
     beforeName: next?.capital === true && /^[a-z]/.test(next.text) && !FOOT.has(next.text),
     first: at === 0,
     unit,
+    text: words[at] ?? "",
   });
   return why === null ? null : other(at, unit ? length.to : number.to, why, number.value / 100);
 }

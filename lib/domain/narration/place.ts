@@ -1,11 +1,11 @@
 import type { Cft } from "../length/station.ts";
 import { formatFeet } from "../length/station.ts";
-import { type Axis, counterOf } from "./axis.ts";
+import { type Axis, counterOf, growsUpstream } from "./axis.ts";
 import type { DraftReading } from "./draft.ts";
 import { distanceFor } from "./footage-of.ts";
 import { type Ground, isPlacing } from "./ground.ts";
 import { isFirstFeet, isFirstPipe, isStart } from "./pipe-start.ts";
-import { clauseWords, inSentence, type Of, type Said } from "./said.ts";
+import { clauseWords, inSentence, type Of, type Said, sentenceWords } from "./said.ts";
 import { middleOf, motionAt, workedOutAt } from "./track.ts";
 
 /** Where something is, by what was said. */
@@ -78,10 +78,12 @@ export function inOrder(
 
 function workedOut(ground: Ground, mark: Said): Place {
   const nowhere = { toCounter: null, fromMain: null, reading: "between" as const, clause: null };
+  const beside = besideMain(ground, mark);
+  if (beside) return beside;
   const relative = relativeTo(ground, mark);
   if (relative) return relative;
   if (isStart(ground, mark))
-    return { ...nowhere, counter: 0, slack: 100, note: "Said at the start" };
+    return { ...nowhere, counter: startOf(ground), slack: 100, note: "Said at the start" };
   const found = workedOutAt(ground.track, mark);
   if (found) return { ...nowhere, ...found, note: "" };
   const last = ground.track.points.findLast((point) => point.at < mark.at);
@@ -89,6 +91,41 @@ function workedOut(ground: Ground, mark: Said): Place {
     ? `Said after ${formatFeet(last.leaves)}; how far beyond is not known`
     : "No distance was spoken for it";
   return { ...nowhere, counter: null, slack: 0, note };
+}
+
+/** `right before the main`, `just shy of the city tap`, `last joint ahead of the connection`. */
+const BESIDE_MAIN =
+  /\b(before|ahead of|shy of|short of|off|off of|inside|up from|above)( you| we| it| i)?( get to| hit| hits| reach| come to)?( the| our| your)( city| public| street| sewer| city's)?( main| tap at the main| connection to the main| city connection)\b/;
+/** So near the main that is, hundredths of a foot, where nobody says how near. */
+const BESIDE = 200;
+
+/** A little on this side of the main, whose footage is known. */
+function besideMain(ground: Ground, mark: Said): Place | null {
+  const { axis, talk } = ground;
+  if (mark.what !== "thing" || mark.thing.kind === "main") return null;
+  if (!BESIDE_MAIN.test(sentenceWords(talk, mark.sentence))) return null;
+  const main = axis.measuredFrom === "main" ? 0 : axis.mainCounter;
+  if (main === null) return null;
+  const step = inSentence(talk, mark.sentence).find(
+    (other): other is Of<"distance"> =>
+      other.what === "distance" && /^(relative|extent)$/.test(other.distance.kind),
+  );
+  const way = step ? Math.abs(step.distance.from) : BESIDE;
+  const counter = growsUpstream(axis) ? main + way : Math.max(0, main - way);
+  return {
+    counter,
+    toCounter: null,
+    fromMain: null,
+    reading: "between",
+    slack: BESIDE,
+    note: "",
+    clause: step?.clause ?? null,
+  };
+}
+
+/** Where footage falls, the camera begins at the first that was read off. */
+function startOf({ track }: Ground): Cft {
+  return track.motion === -1 ? (track.points[0]?.counter ?? 0) : 0;
 }
 
 /** `two feet past that`: counted on from the last place, along the way the camera goes. */

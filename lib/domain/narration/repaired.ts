@@ -36,7 +36,7 @@ function repairedFootages(talk: Talk): ReadonlyMap<number, Of<"distance">> {
     if (isDenied(talk, mark)) continue;
     const old = talk.said
       .slice(0, mark.at)
-      .findLast((one) => one.what !== "turn" && !isDenied(talk, one));
+      .findLast((one) => one.what !== "turn" && !isDenied(talk, one) && !isStutter(talk, one));
     if (old?.what !== "distance" || old.distance.kind !== "at" || old.distance.from === 0) continue;
     if (isRepair(talk, old, mark)) repaired.set(old.at, repaired.get(mark.at) ?? mark);
   }
@@ -45,18 +45,35 @@ function repairedFootages(talk: Talk): ReadonlyMap<number, Of<"distance">> {
 
 function isRepair(talk: Talk, old: Of<"distance">, mark: Of<"distance">): boolean {
   if (mark.from - old.to > WORDS || isLate(old, mark)) return false;
-  const denied = talk.said.slice(old.at + 1, mark.at).find((one) => isDenied(talk, one));
+  const said = talk.said.slice(old.at + 1, mark.at);
+  const denied = said.find((one) => isDenied(talk, one));
   if (denied?.what === "distance" && denied.distance.from !== old.distance.from) return false;
-  const between = [
-    wordsOf(talk, old.to, denied?.from ?? mark.from),
-    denied ? wordsOf(talk, denied.to, mark.from) : "",
-  ]
-    .join(" ")
-    .trim();
+  const between = talk.speech.words
+    .slice(old.to, mark.from)
+    .filter(
+      (_, at) =>
+        !said.some((one) => one.what !== "turn" && one.from <= old.to + at && old.to + at < one.to),
+    )
+    .map(({ text }) => text)
+    .join(" ");
   const near = Math.abs(mark.distance.from - old.distance.from) <= LOOKED;
+  if (denied) return true;
   if (!ONLY.test(between) || mark.distance.from === old.distance.from) return false;
-  if (denied || MISTAKEN.test(between) || (near && LOOKING.test(between))) return true;
+  if (MISTAKEN.test(between) || (near && LOOKING.test(between))) return true;
   return near && MEANT.test(wordsOf(talk, mark.to, mark.to + 3)) && isLast(talk, mark);
+}
+
+/** `Thirty-eight … eight … no, thirty-eight four`: its last digit once more. */
+function isStutter(talk: Talk, mark: Said): boolean {
+  const before = talk.said[mark.at - 1];
+  if (before?.what !== "distance" || before.to !== mark.from) return false;
+  const value = numberOf(mark);
+  return value !== null && value < 10 && value === (before.distance.from / 100) % 10;
+}
+
+function numberOf(mark: Said): number | null {
+  if (mark.what === "other") return mark.value;
+  return mark.what === "distance" ? mark.distance.from / 100 : null;
 }
 
 /** The `I mean` behind a footage that was put right. */

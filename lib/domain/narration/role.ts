@@ -114,7 +114,9 @@ function isRate({ follow }: NumberAt): boolean {
   );
 }
 
-function isMoney({ lead, follow, unit, number }: NumberAt): boolean {
+function isMoney({ lead, follow, unit, number, text }: NumberAt): boolean {
+  // `parking 18.00`: nobody reads hundredths
+  if (/^\d+\.00$/.test(text) && !unit) return true;
   if (/^(hundred )?(thousand )?(dollars?|bucks|grand|k|thousand|cents)\b/.test(follow)) return true;
   const priced =
     /\b(paid|pay|cost|costs|price|quote|quoted|bid|bids|estimate|charge|charged|fee|worth)\b( \w+){0,4}$/.test(

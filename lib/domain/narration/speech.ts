@@ -159,6 +159,7 @@ const PART = new RegExp(
     String.raw`\d+x\d+`,
     String.raw`\d+\/\d+|[½¼¾]`,
     String.raw`\d{1,3}(?:,\d{3})+`,
+    String.raw`\d+['’]s\b`,
     String.raw`\d+(?:\.\d+)?|\.\d+`,
     String.raw`(?<=\d\s?)(?:in|ft)\.`,
     String.raw`\b(?:approx|mr|mrs|ms|dr|est|ave|st|long|lat|conn|inv|jt)\.(?=\s)`,
@@ -292,7 +293,7 @@ function wordOf(piece: Piece, before: Word | undefined, place: WordPlace): Word 
     line: piece.line,
     ...place,
     capital: /^\p{Lu}/u.test(piece.text),
-    possessive: /\p{L}['’]s?$/iu.test(piece.text) && !/in['’]$/i.test(piece.text),
+    possessive: /\d['’]s$|\p{L}['’]s?$/iu.test(piece.text) && !/in['’]$/i.test(piece.text),
     asks: false,
     who: piece.who,
   };

@@ -295,3 +295,39 @@ describe.each([
       expect(read(talk(words))).toEqual([...FRAME, Number(feet)].sort((a, b) => a - b));
   });
 });
+
+const NAMED = `
+  Tee on the right, that's 18.
+  Wye on the left. That's gonna be 20.
+  So that's 22's.
+  On the right side, 20.
+  That one would be 18.
+  22 just flushed, you can hear it.
+  Mr. Haas ran his water and it came out here. So, 18.
+  I'd say that's 20 and not 22.
+  20 has a cleanout too.
+  Somebody at 18 is home.
+  The next house is 22.`;
+
+test.each(lines(NAMED))("a house of the opening stays a house: %s", (words) => {
+  for (const talk of TALKS) {
+    const opened = talk(words)
+      .replace("0:00 ", "0:00 This is for 18, 20 and 22 Chestnut Alley. ")
+      .replace("okay zero", "This is for 18, 20 and 22 Chestnut Alley. okay zero");
+    expect(read(opened)).toEqual(FRAME);
+  }
+});
+
+test.each([
+  "Wye at 20.",
+  "20. Wye, left side.",
+  "Counter says 20, crack on top.",
+  "20 feet, roots.",
+  "Crack on the right at 20.",
+])("and a footage of the same number is a footage: %s", (words) => {
+  const opened = (TALKS[0]?.(words) ?? "").replace(
+    "0:00 ",
+    "0:00 This is for 18, 20 and 22 Chestnut Alley. ",
+  );
+  expect(read(opened)).toEqual([...FRAME, 20].sort((a, b) => a - b));
+});
