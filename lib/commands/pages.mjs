@@ -5,6 +5,7 @@ import { randomBytes } from "node:crypto";
 import http from "node:http";
 import next from "next";
 import { ROOT } from "./house.mjs";
+import { makeTurns } from "./turns.mjs";
 
 /**
  * In which header the socket's own address stands. Its name is new at every start and known to this
@@ -23,6 +24,7 @@ const [port, hostname] = [Number(process.argv[2]), process.argv[3]];
 const app = next({ dev: false, dir: ROOT, port, hostname });
 await app.prepare();
 const handle = app.getRequestHandler();
+const turns = makeTurns();
 
 const server = http.createServer((request, response) => {
   if (OWN?.protocol === "https:")
@@ -36,7 +38,9 @@ const server = http.createServer((request, response) => {
   // Where somebody wanted to go who has to sign in first (app/session.ts).
   request.headers["x-asked-page"] = request.url;
   tellOwnHost(request.headers);
-  handle(request, response);
+  const begin = () => handle(request, response);
+  if (waitsItsTurn(request)) turns.take(begin, response);
+  else turns.goAhead(begin, response);
 });
 server.once("error", (error) => {
   console.error(`The pages can't be served on port ${port}: ${error.message}`);
@@ -51,6 +55,14 @@ server.listen(port, hostname, () => {
 /** Browsers name the page's origin on every such request; what does not is no page of ours. */
 function changesSomething({ method }) {
   return method !== "GET" && method !== "HEAD" && method !== "OPTIONS";
+}
+
+/**
+ * A page. What is being saved is begun at once, so that a browser that is closed meanwhile does not
+ * take it back; and scripts, styles and fonts are no work.
+ */
+function waitsItsTurn(request) {
+  return !changesSomething(request) && !request.url.startsWith("/_next/static/");
 }
 
 /**
