@@ -107,13 +107,23 @@ function isFromMain({ talk }: Ground, clause: number): boolean {
   );
 }
 
-/** Water that a belly holds is told by the belly. */
+/** Without what the row beside it tells: a belly’s water, and what the card says of a branch, which goes to that row. */
 function absorbed(rows: readonly Heard[]): Heard[] {
-  const bellies = rows.filter((row) => row.fault === "belly");
-  return rows.filter(
-    (row) =>
-      row.kind !== "water" ||
-      !bellies.some((belly) => belly.mark.sentence === row.mark.sentence || overlap(belly, row)),
+  return rows
+    .filter((row) => !rows.some((other) => tellsOf(other, row)))
+    .map((row) => {
+      const remarks = rows.filter((other) => other.kind === "remark" && tellsOf(row, other));
+      const said = [row, ...remarks].map(({ aboutRecord }) => aboutRecord).filter(Boolean);
+      return remarks.length === 0 ? row : { ...row, aboutRecord: said.join("; ") };
+    });
+}
+
+function tellsOf(other: Heard, row: Heard): boolean {
+  if (row.kind === "remark") return other.kind === "tie-in" && overlap(other, row);
+  return (
+    row.kind === "water" &&
+    other.fault === "belly" &&
+    (other.mark.sentence === row.mark.sentence || overlap(other, row))
   );
 }
 

@@ -115,7 +115,7 @@ export const FAULTS_TOLD: readonly Construction[] = [
   // `you can see the aggregate`, `exposed aggregate`
   tells(
     "worn-surface",
-    String.raw`\b(?:see|seeing|exposed|showing|down to)(?: (?:the|some|all))* (?:aggregate|rebar)\b|\b(?:aggregate|rebar)(?: is)? (?:showing|exposed|visible|coming through)\b|\b(?:worn|eaten|rusted|rotted|wore) (?:thin|away|down)\b|\bsurface(?: is| has)? (?:flaking|peeling|rough|gone|damaged)\b`,
+    String.raw`\b(?:see|seeing|exposed|showing|down to)(?: (?:the|some|all))* (?:aggregate|rebar)\b|\b(?:aggregate|rebar)(?: is)? (?:showing|exposed|visible|coming through)\b|\b(?:worn|eaten|rusted|rotted|wore) (?:thin|away|down)\b|\b(?:bottom|invert|floor|flow line|pipe|iron|it's|she's|is|all|been)\b${ANY}{0,1} (?:eat|ate|eaten|et|worn) (?:up|out|away|through)\b|\bsurface(?: is| has)? (?:flaking|peeling|rough|gone|damaged)\b`,
   ),
   // `somebody’s put a shovel through it`
   tells(

@@ -76,7 +76,12 @@ function isWayOut(ground: Ground, row: Heard): boolean {
   const last = track.points.every(
     (point) => point.at <= row.mark.at || at === null || Math.abs(point.counter - at) <= FURTHER,
   );
-  if (last && WAY_OUT.test(wordsOf(talk, row.mark.from - 5, row.mark.from))) return true;
+  if (
+    last &&
+    row.place.reading !== "read" &&
+    WAY_OUT.test(wordsOf(talk, row.mark.from - 5, row.mark.from))
+  )
+    return true;
   const { points } = track;
   const first = points.find(({ counter }) => counter > 0)?.at ?? 0;
   if (row.place.reading === "read") return row.place.counter === 0 && row.mark.at < first;

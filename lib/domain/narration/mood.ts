@@ -18,6 +18,9 @@ const SEEING = new RegExp(
   "g",
 );
 
+/** Nobody digs up, cuts or lines what only now is seen. */
+const REPAIR = String.raw`\b(?:dig|digging|fix|fixing|repair|repairing|cut|cutting|lining|reline|relining|replace|replacing|jetting|patching|treat|(?<=\b(?:to|would|could|should|can|gonna|i'd|we'd|you|we|i|and|or|just) )(?:line|jet|snake|rod|patch))(?: (?:up|out|through))? (?:the|those|these|them|your|both|all)\b`;
+
 /** From here on it is told what would, could, should or always does happen, or why. */
 const MOOD = new RegExp(
   [
@@ -29,6 +32,8 @@ const MOOD = new RegExp(
     String.raw`\b(?:will|won't|would|wouldn't|would've|should|should've|shouldn't|could|could've|might|may|must|ought|gonna|going to|gotta|(?:it|they|he|she|we|you|i|that|who|there)(?:'ll|'d)|needs?(?: to| a| some| that| it)?|needed|ha(?:ve|s) to|had to|wants? (?:to|a|some|it)|let's|hope|hopefully|recommend\w*|quoted?|bids?|estimates?|supposed to|suggest\w*|better (?:off|to)|prefer|can (?:cause|get|get in|put|run|go|happen|turn|lead|end))\b`,
     // on what condition, and when
     String.raw`\b(?:if|unless|in case|as long as|wait (?:till|until)|otherwise|or else|imagine|(?:so |and |but )?when (?:you|you've|a|it|they|the|your|their|there's)|eventually|sooner or later|(?:one|some) day|someday|down the road|over time|in the long run|next thing you know|before long|give (?:it|that|them)|leave (?:it|that|this)|left (?:alone|like that)|you (?:leave|let|put|throw|flush|wait|keep|end up|wind up)|a matter of)\b`,
+    // what is to be mended
+    REPAIR,
     // what is sought
     String.raw`\b(?:look(?:ing|s)? for|watch(?:ing)? (?:out )?for|keep an eye|eyes? (?:open|out|peeled)|on the lookout|hunting for|trying to|try to|ready for|wondering|wonder|search(?:ing)? for|remember)\b`,
     // what solids do
@@ -98,9 +103,12 @@ interface Reach {
   readonly from: number;
   readonly to: number;
   /** `that’s where the`: a branch or another pipe is shown so, what happens there is not. */
-  readonly where?: boolean;
+  readonly where: boolean;
+  /** Told of a repair, footage or not. */
+  readonly mends: boolean;
 }
 
+const MENDS = new RegExp(REPAIR);
 const HAPPENS = /^(fault|water|deposit|blockage)$/;
 
 /** Where a sentence leaves what is seen, by its words. */
@@ -108,7 +116,12 @@ function moodsIn(words: readonly string[]): Reach[] {
   const text = words.join(" ").replace(SEEING, (seen) => seen.replace(/[^ ]/g, "·"));
   return [...text.matchAll(MOOD)].map((found) => {
     const from = text.slice(0, found.index).split(" ").length - 1;
-    return { from, to: from + found[0].split(" ").length, where: / where /.test(found[0]) };
+    return {
+      from,
+      to: from + found[0].split(" ").length,
+      where: / where /.test(found[0]),
+      mends: MENDS.test(found[0]),
+    };
   });
 }
 
@@ -119,14 +132,19 @@ function governs(
     mood,
     at,
     first,
-  }: { readonly mark: Said; readonly mood: Reach; readonly at: Reach; readonly first: number },
+  }: {
+    readonly mark: Said;
+    readonly mood: Reach;
+    readonly at: { readonly from: number; readonly to: number };
+    readonly first: number;
+  },
 ): boolean {
   if (at.from >= mood.from) {
     if (mood.where && !HAPPENS.test(mark.what === "thing" ? mark.thing.kind : mark.what))
       return false;
     const between = wordsOf(talk, first + mood.to, mark.from);
     if (POINTING.test(between)) return false;
-    return !isReadOff(talk, mark, first + mood.to);
+    return mood.mends || !isReadOff(talk, mark, first + mood.to);
   }
   const behind = wordsOf(talk, mark.to, mark.to + 3);
   if (!OF_ITS_KIND.test(behind) || isReadOff(talk, mark, first)) return false;

@@ -17,9 +17,14 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   )
     return true;
   if (isOtherWord(talk, mark) || isOfTieIn(talk, mark) || isPartOfName(talk, mark)) return true;
+  if (isMisled(talk, mark) || isRun(talk, mark)) return true;
   // `at the lip`, `see the ledge through it`: where, and what lies behind a hole.
   if (isLip(talk, mark)) return true;
-  if (/^(on|off) (the|my) (lens|camera|head)\b/.test(wordsOf(talk, mark.to, mark.to + 3)))
+  if (
+    /^(of [\w']+ )?(stuck |right |all |there )?(on|off|over) (the|my|our) (lens|camera|head|glass|dome|light)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 6),
+    )
+  )
     return true;
   const or = /^or\b/.test(clauseWords(talk, mark.clause));
   const measured = inClause(talk, mark.clause).some((other) => other.what === "distance");
@@ -42,6 +47,29 @@ function isPartOfName(talk: Talk, mark: Of<"thing">): boolean {
     ) &&
     next?.what === "thing" &&
     next.from - mark.to <= 3
+  );
+}
+
+/** `soap bubbles`, `daylight around the cap`, `clean out of the kitchen`: the words alone mislead. */
+function isMisled(talk: Talk, mark: Of<"thing">): boolean {
+  const own = wordsOf(talk, mark.from, mark.to);
+  const behind = wordsOf(talk, mark.to, mark.to + 6);
+  if (own === "soap") return /^(bubbles?|suds|foam)\b/.test(behind);
+  if (own === "clean out") return /^of\b/.test(behind);
+  if (own !== "daylight") return false;
+  return (
+    /\b(cap|lid|top|cleanout|riser|manhole|house|door|window)\b/.test(behind) ||
+    inSentence(talk, mark.sentence).some(
+      (old) => old.what === "thing" && /^(cleanout|main)$/.test(old.thing.kind),
+    )
+  );
+}
+
+/** `y’all got water running in 115`: who runs it, to see whose branch it is. */
+function isRun(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "water" && mark.thing.fault !== "infiltration") return false;
+  return /\b(y'all|you|you guys|they|she|he|somebody|someone|anybody|him|her|them)( all)?( (got|have|has|had|is|are|run|runs|ran|running|turn|turned|put))+( (some|the|any))?$/.test(
+    wordsOf(talk, mark.from - 5, mark.from),
   );
 }
 

@@ -180,6 +180,8 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
 }
 
 /** `the main’s eight inch concrete`, `that’s the city line there, it’s clay` */
+const THEIRS =
+  /\b(?:city|town|county|neighbors?|they|they've)(?: side| part)?(?: has| have| got| is| uses)+(?: [\w']+){0,2}$/;
 const MAIN_IS =
   /(?<!\b(?:from|off|at|by|near|to|since|past|of|toward|towards|until|till) (?:the |our |that )?(?:city |street |public )?)\b(?:main|city line|city sewer|city pipe|city main|sewer main|sewer itself)(?: (?:itself|is|was|there|here|right|looks?|like|it's|it is|that's|you're looking at|a|an|all|old|new|kind|of|made|just|our|size|\d+|six|eight|ten|twelve|fifteen|eighteen|inch))*$/;
 /** A branch has no pipe so wide, inches. */
@@ -187,7 +189,8 @@ const WIDE = 8;
 
 function isOfMain(talk: Talk, mark: Said): boolean {
   const first = talk.speech.words.findIndex(({ sentence }) => sentence === mark.sentence);
-  if (MAIN_IS.test(wordsOf(talk, first, mark.from))) return true;
+  const lead = wordsOf(talk, first, mark.from);
+  if (MAIN_IS.test(lead) || THEIRS.test(lead)) return true;
   const own = inSentence(talk, mark.sentence);
   const wide = own.some((other) => other.what === "diameter" && other.inches >= WIDE);
   const alone =

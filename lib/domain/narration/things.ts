@@ -45,6 +45,8 @@ const NOUNS: ReadonlySet<string> = new Set([
   "smash",
   "warp",
   "displace",
+  "bubble",
+  "bubbles",
 ]);
 
 /** What a pipe does when it fails, whatever the tense: `it’s blistering`, `that’s crumbled`. */
