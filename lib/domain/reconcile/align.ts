@@ -1,5 +1,5 @@
 import type { Cft } from "../length/station.ts";
-import { boundOf, type Field, fieldsOf, type MayPair, match } from "./field.ts";
+import { type Bound, boundOf, type Field, fieldsOf, type MayPair, match } from "./field.ts";
 import {
   AS_WRITTEN,
   type Fit,
@@ -111,7 +111,7 @@ export function alignAs(
     const read = { ...reading, mirrored };
     const fields = fieldsOf(given, read);
     const tried = fitsToTry(fields, read)
-      .filter((fit) => boundOf(fields, fit, least - 1) !== null)
+      .filter((fit) => boundOf(fields, fit, { least: least - 1 }) !== null)
       .map((fit) => judge(fields, fit))
       .filter(({ agreeing }) => agreeing >= least - 1)
       .sort((a, b) => b.score - a.score);
@@ -203,14 +203,7 @@ function judgeAll(
   fields: readonly Field[],
   { reading, floor, given }: { reading: Reading; floor: FitScore; given: AlignGiven },
 ): FitScore[] {
-  const ranked = fitsToTry(fields, reading)
-    .flatMap((fit) => {
-      const bound = boundOf(fields, fit, FEWEST);
-      if (bound === null) return [];
-      const { explained, gain } = bound;
-      return { fit, explained, gain, most: gain - priceOf(fit) };
-    })
-    .sort((a, b) => b.most - a.most);
+  const ranked = boundsOf(fields, { reading, floor, given }).sort((a, b) => b.most - a.most);
   const tried: FitScore[] = [];
   let top = floor;
   for (const { fit, explained, gain, most } of ranked) {
@@ -221,6 +214,36 @@ function judgeAll(
     if (found.explained >= FEWEST) tried.push(found);
   }
   return tried.sort((a, b) => b.score - a.score);
+}
+
+interface Bounded extends Bound {
+  readonly fit: Fit;
+  /** The most that it can score. */
+  readonly most: number;
+}
+
+/**
+ * What each fit can come to at most, without those that are surely no best and no rival. A fit that
+ * promises more than all before it is judged at once: what it scores tells sooner which those are. Each
+ * of them would be passed over later, since a fit that scores well ranks before it.
+ */
+function boundsOf(
+  fields: readonly Field[],
+  { reading, floor, given }: { reading: Reading; floor: FitScore; given: AlignGiven },
+): Bounded[] {
+  let known = floor.score;
+  let promised = floor.score;
+  return fitsToTry(fields, reading).flatMap((fit) => {
+    const bound = boundOf(fields, fit, { least: FEWEST, over: known - NEARLY });
+    if (bound === null) return [];
+    const most = bound.gain - priceOf(fit);
+    if (most > promised) {
+      promised = most;
+      const found = judge(fields, fit);
+      if (isSupported(found, given)) known = Math.max(known, found.score);
+    }
+    return { ...bound, fit, most };
+  });
 }
 
 /** What a fit gains before its price. */

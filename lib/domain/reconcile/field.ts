@@ -80,11 +80,28 @@ export interface Bound {
   readonly gain: number;
 }
 
+/** What a fit has to come to, or it isn't looked at further. */
+interface Worth {
+  /** It explains as many entries at least. */
+  readonly least?: number;
+  /** It gains more than this. */
+  readonly over?: number;
+}
+
+/** An entry gains no more than this. */
+const MOST_GAINED = 1;
+
 /**
  * The most that a fit can explain and gain: each entry by the tie-in that suits it best. Null as
- * soon as it is sure that fewer than `least` entries are explained.
+ * soon as it is sure that it comes to less than it has to.
  */
-export function boundOf(fields: readonly Field[], fit: Fit, least = 0): Bound | null {
+export function boundOf(
+  fields: readonly Field[],
+  fit: Fit,
+  { least = 0, over = Number.NEGATIVE_INFINITY }: Worth = {},
+): Bound | null {
+  const isWorth = (known: number, gained: number, open: number) =>
+    known + open >= least && gained + open * MOST_GAINED > over;
   let left = fields.reduce((sum, { entries }) => sum + entries.length, 0);
   let explained = 0;
   let gain = 0;
@@ -95,13 +112,13 @@ export function boundOf(fields: readonly Field[], fit: Fit, least = 0): Bound | 
       const station = fitted(entries[row]?.station ?? 0, fit);
       while ((stations[next] ?? station) < station - widest) next += 1;
       const most = mostGained(field, { row, station, from: next });
-      if (most > 0) explained += 1;
+      explained += most > 0 ? 1 : 0;
       gain += most;
       left -= 1;
-      if (explained + left < least) return null;
+      if (!isWorth(explained, gain, left)) return null;
     }
   }
-  return explained < least ? null : { explained, gain };
+  return isWorth(explained, gain, left) ? { explained, gain } : null;
 }
 
 function mostGained(
@@ -181,5 +198,5 @@ function gained(
   const tolerance = tolerances[cell] ?? 0;
   if (off > tolerance) return 0;
   const lost = unlike[cell] ?? FORBIDDEN;
-  return lost < 0 ? 0 : Math.max(0.05, 1 - 0.3 * (off / tolerance) ** 2 - lost);
+  return lost < 0 ? 0 : Math.max(0.05, MOST_GAINED - 0.3 * (off / tolerance) ** 2 - lost);
 }

@@ -29,13 +29,14 @@ const FIT = fc
   .map((move) => ({ ...PLAIN, ...move }));
 const REFUSED = fc.constantFrom("e0 t0", "e1 t2", "");
 
-test("no fit explains or gains more than its bound, and it has none only where it explains too few", () => {
+test("no fit explains or gains more than its bound, and it has none only where that is too little", () => {
   let withPairs = 0;
   fc.assert(
     fc.property(
       fc.record({ entries: ENTRIES, tieIns: TIE_INS, fit: FIT, refused: REFUSED }),
       fc.integer({ min: 0, max: 8 }),
-      ({ entries, tieIns, fit, refused }, least) => {
+      fc.double({ min: -1, max: 6, noNaN: true }),
+      ({ entries, tieIns, fit, refused }, least, over) => {
         const mayPair = (entryId: string, tieInId: string) => `${entryId} ${tieInId}` !== refused;
         const fields = fieldsOf({ entries, tieIns, mayPair }, AS_WRITTEN);
         const found = fields.map((field) => match(field, fit));
@@ -45,7 +46,9 @@ test("no fit explains or gains more than its bound, and it has none only where i
         expect(bound?.explained).toBeGreaterThanOrEqual(pairs.length);
         expect(bound?.gain).toBeGreaterThanOrEqual(gain - 1e-9);
         const enough = (bound?.explained ?? 0) >= least;
-        expect(boundOf(fields, fit, least)).toEqual(enough ? bound : null);
+        expect(boundOf(fields, fit, { least })).toEqual(enough ? bound : null);
+        const gains = (bound?.gain ?? 0) > over;
+        expect(boundOf(fields, fit, { over })).toEqual(gains ? bound : null);
         withPairs += pairs.length;
       },
     ),
