@@ -52,7 +52,9 @@ export function CompareTable({
     <div className="stack">
       <div className="scroll">
         <table className={`plain ${styles["compare"]}`}>
-          <caption>{caption}</caption>
+          <caption>
+            <span className={styles["told"]}>{caption}</span>
+          </caption>
           <thead>
             <tr>
               <th scope="col">Rule</th>
