@@ -35,10 +35,14 @@ const PAGES = [
   "/office/wording",
   "/office/wording/finding",
   "/office/authorities/authority-quillhaven",
+  "/office/authorities/authority-quillhaven/forms/qh-0010",
+  "/lines",
+  "/not-allowed",
   "/search?for=fennel",
   ...QUESTIONS.map((question) => `${FENNEL}${question}`),
   `${FENNEL}/authority/application`,
   `${FENNEL}/authority/forms`,
+  `${FENNEL}/authority/forms/qh-0010`,
   `${FENNEL}/authority/corrections`,
   `${FENNEL}/authority/fees`,
   `${FENNEL}/notices/write`,
@@ -85,6 +89,7 @@ const PAGES = [
   "/lines/ropewalk-0001/cost/money",
   "/lines/ropewalk-0001/cost/money/rw-h2",
   "/lines/ropewalk-0001/authority/permits",
+  "/lines/ropewalk-0001/authority/fees",
   "/n",
   "/n/no-such-link",
   "/lines/tollgate-0001/authority",
@@ -124,7 +129,7 @@ test("every page is readable by everybody, light and dark, and at most three scr
   expect(said).toEqual([]);
 });
 
-test("every page fits a phone without scrolling sideways, its long parts folded", async ({
+test("every page fits a phone: nothing sideways, long parts folded, its sentence on the first screen", async ({
   page,
 }) => {
   await page.setViewportSize({ width: 390, height: 844 });
@@ -138,6 +143,9 @@ test("every page fits a phone without scrolling sideways, its long parts folded"
     expect(over, path).toBeLessThanOrEqual(0);
     const height = await page.evaluate(() => document.documentElement.scrollHeight);
     if (path !== "/" && path !== PAPER && height > TALLEST) long.push(`${path}: ${height} px high`);
+    const said = await page.locator(".display").first().boundingBox();
+    const end = (said?.y ?? 844) + (said?.height ?? 844);
+    if (end > 844) long.push(`${path}: its sentence ends at ${end} px`);
   }
   expect(long).toEqual([]);
 });
