@@ -7,6 +7,7 @@ export const ACCEPT_REASONS = [
   "Same side and size; the record’s distance is rough",
   "The only branch on this side in this section",
   "A test showed it serves this address",
+  "Same place; the record gives another side or size",
 ] as const;
 
 export const REFUSE_REASONS = [
@@ -64,10 +65,16 @@ export function reasonFrom(chosen: string, written: string): string | null {
   return words === "" ? chosen : `${chosen}. ${words}`;
 }
 
-/** The reason that fits a proposal best; none for a conflict, which a person must word. */
+/** Among what speaks for and against a proposal: record and camera tell one thing differently. */
+const OTHERWISE = /^The (side|size) differs/;
+
+/** The reason that fits a proposal best, and is true of it; none for a conflict, which a person must word. */
 export function fittingReason(proposal: ProposedPairing): string {
   if (proposal.band === "conflict" || proposal.nearTie) return "";
-  if (Math.abs(proposal.rawDistance) <= proposal.tolerance) return ACCEPT_REASONS[0];
+  const near = Math.abs(proposal.rawDistance) <= proposal.tolerance;
+  if (proposal.reasons.some((reason) => OTHERWISE.test(reason)))
+    return near ? ACCEPT_REASONS[5] : "";
+  if (near) return ACCEPT_REASONS[0];
   return proposal.band === "same" ? ACCEPT_REASONS[1] : ACCEPT_REASONS[2];
 }
 

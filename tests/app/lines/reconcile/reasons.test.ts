@@ -7,6 +7,7 @@ import {
   reasonFrom,
 } from "#app/lines/[lineId]/reconcile/reasons.ts";
 import type { ProposedPairing } from "#lib/domain/findings/report.ts";
+import { likenessReasons } from "#lib/domain/reconcile/likeness.ts";
 import { sureProposals } from "#lib/domain/report/pairs-now.ts";
 import { aStationed } from "#tests/support/answers.ts";
 import { aTieIn } from "#tests/support/file.ts";
@@ -44,6 +45,19 @@ describe("fittingReason()", () => {
     expect(fittingReason({ ...SAME, band: "conflict" })).toBe("");
     expect(fittingReason({ ...SAME, nearTie: true })).toBe("");
   });
+});
+
+test("fittingReason() says nothing of a side or size that record and camera tell differently", () => {
+  const traits = {
+    material: "unknown",
+    fitting: "unknown",
+    propertyId: null,
+    diameter: 4,
+  } as const;
+  const reasons = likenessReasons({ ...traits, side: "left" }, { ...traits, side: "right" });
+  const other = { ...SAME, rawDistance: 0, band: "likely" as const, reasons };
+  expect(fittingReason(other)).toBe("Same place; the record gives another side or size");
+  expect(fittingReason({ ...other, rawDistance: 400 })).toBe("");
 });
 
 describe("sureProposals()", () => {
