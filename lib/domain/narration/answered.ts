@@ -11,7 +11,7 @@ const DENIED = new RegExp(
 );
 /** In talk without points: `is that a crack no that’s just the joint`. */
 const INVERTED =
-  /\b(?:is|are|was) (?:that|this|it|those|these|there)((?: [\w']+){1,6}?) (?:no|nah|nope)\b(?! (?:idea|clue|problem|kidding|doubt))/g;
+  /\b(?:is|are|was) (?:that|this|it|those|these|there)((?: [\w']+){1,6}?) (?:no|nah|nope|naw)\b(?! (?:idea|clue|problem|kidding|doubt))/g;
 /** What explains it away: `no, that’s just mud on it`. */
 const ONLY = /\b(?:just|only|nothing but|nomás)\b/;
 
@@ -49,7 +49,9 @@ function isPolar(words: readonly Word[]): boolean {
 /** `Might be a crack. No, that’s a scrape.` */
 function isDoubted(words: readonly Word[], answer: readonly Word[]): boolean {
   return (
-    /\b(might|could|maybe|may|looks? like|looked like|think|thought|guess)\b/.test(textOf(words)) &&
+    /\b(ask(?:s|ing|ed)|wants to know|wondering|might|could|maybe|may|looks? like|looked like|think|thought|guess)\b/.test(
+      textOf(words),
+    ) &&
     /^(?:no|nah|nope)\b.*\b(?:that's|it's) (?:a|an|just|only|the|some|nothing)\b/.test(
       textOf(answer),
     )

@@ -1,4 +1,4 @@
-import { inClause, type Of, type Talk } from "./said.ts";
+import { inClause, type Of, type Said, type Talk } from "./said.ts";
 import { partsOf } from "./sentences.ts";
 import type { Word } from "./word.ts";
 
@@ -64,11 +64,24 @@ function isListed(talk: Talk, part: readonly Word[], text: string): boolean {
     marks.some((mark) => mark.what === "distance" && mark.distance.weight > 1 && isNew(talk, mark))
   )
     return false;
+  if (isSameChange(talk, marks)) return true;
   const things = marks.filter((mark) => mark.what === "thing");
   const known = things.filter((mark) => isKnown(talk, mark, things[0]?.at ?? 0));
   if (known.length < things.length) return false;
   const labels = new Set(known.map((mark) => labelOf(mark))).size;
   return labels >= LISTED || (labels === 2 && SUMS.test(text) && !SHOWS.test(text));
+}
+
+/** `PVC to clay. So it’s plastic out of the house and then clay.`: the last two once more. */
+function isSameChange(talk: Talk, marks: readonly Said[]): boolean {
+  const pipes = marks.filter((mark) => mark.what === "material");
+  const told = new Set(pipes.map(({ material }) => material));
+  const before = talk.said
+    .slice(0, pipes[0]?.at ?? 0)
+    .flatMap((old) => (old.what === "material" ? [old.material] : []));
+  const last = before.at(-1);
+  const other = before.findLast((material) => material !== last);
+  return told.size === 2 && told.has(last ?? "unknown") && told.has(other ?? "unknown");
 }
 
 function labelOf({ thing }: Of<"thing">): string {

@@ -53,7 +53,7 @@ const POINTING =
 
 /** `roots will kill`, `cracks always get worse`: what anything of its kind does. */
 const OF_ITS_KIND =
-  /^(?:always|usually|sometimes|typically|generally|normally|often|can|will|would|wouldn't|would've|could|might look|could look|tends?|loves?|likes?|gets?|goes|go|will|gonna|are (?:going to|gonna|good for)|is (?:where|when|how|good for)|do|does|follow|find|finds|happens?|come (?:in|from)|grow|want|form|build)\b/;
+  /^(?:(?:you|we|they|i) (?:can|could|would|should|might)|always|usually|sometimes|typically|generally|normally|often|can|will|would|wouldn't|would've|could|might look|could look|tends?|loves?|likes?|gets?|goes|go|will|gonna|are (?:going to|gonna|good for)|is (?:where|when|how|good for)|do|does|follow|find|finds|happens?|come (?:in|from)|grow|want|form|build)\b/;
 /** What is shown and not spoken of in general: `these cracks`, `a few roots`. */
 const SHOWN =
   /\b(this|that|these|those|your|slight|little|small|bit of|minor|major|bad|heavy|light|few|couple|another|same|got|see|here|there's|here's)( [a-z]+)?$/;

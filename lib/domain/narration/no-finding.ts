@@ -118,7 +118,9 @@ function isPlugOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
   const before = talk.said
     .slice(0, mark.at)
     .findLast(
-      (old) => (old.what === "thing" && old.thing.kind !== "blockage") || old.what === "distance",
+      (old) =>
+        (old.what === "thing" && !/^(blockage|main)$/.test(old.thing.kind)) ||
+        old.what === "distance",
     );
   if (before?.what === "thing")
     return before.thing.kind === "tie-in" && mark.sentence - before.sentence <= PLUGGED;
@@ -133,7 +135,7 @@ const PLUGGED = 2;
 
 /** `water’s flowing good`: it does not stand. */
 function isFlowing(talk: Talk, mark: Said): boolean {
-  return /^(is |still |just |all |keeps )*(flowing|moving|draining|running (good|fine|clear|through|by|past|along|down|right|well)|going (through|by|down|past|right))\b/.test(
+  return /^(is |was |still |just |all |keeps |a little |pretty )*(up|down|low|high|flowing|moving|draining|running (good|fine|clear|through|by|past|along|down|right|well)|going (through|by|down|past|right))\b/.test(
     wordsOf(talk, mark.to, mark.to + 4),
   );
 }
@@ -141,8 +143,17 @@ function isFlowing(talk: Talk, mark: Said): boolean {
 /** `a hole, you can see the rocks`: the ground behind it, nothing that lies in the pipe. */
 function isBehindHole(talk: Talk, mark: Said): boolean {
   if (!/\b(rocks?|gravel|dirt|sand)\b/.test(wordsOf(talk, mark.from, mark.to))) return false;
-  return inSentence(talk, mark.sentence).some(
-    (old) => old.at < mark.at && old.what === "thing" && BROKEN.test(old.thing.fault ?? ""),
+  const last = talk.said.findLast(
+    (old) => old.at < mark.at && (old.what === "thing" || old.what === "distance"),
+  );
+  return (
+    inSentence(talk, mark.sentence).some(
+      (old) => old.at < mark.at && old.what === "thing" && BROKEN.test(old.thing.fault ?? ""),
+    ) ||
+    (last?.what === "thing" &&
+      BROKEN.test(last.thing.fault ?? "") &&
+      mark.sentence - last.sentence === 1 &&
+      /\b(see|seeing|that's)( \w+){0,2}$/.test(wordsOf(talk, mark.from - 4, mark.from)))
   );
 }
 

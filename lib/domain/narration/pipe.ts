@@ -218,6 +218,13 @@ function isSaidOfToo(talk: Talk, mark: Said, other: Said): boolean {
 /** `somebody patched it here, cement`: what it was mended with. */
 function isPatch(talk: Talk, mark: Said): boolean {
   const lead = wordsOf(talk, mark.from - 2, mark.from);
+  // `so it was just that one stick of iron`
+  if (
+    /\bthat (?:[\w']+ ){0,2}(?:stick|piece|section|length|bit|stretch|part) of$/.test(
+      wordsOf(talk, mark.from - 5, mark.from),
+    )
+  )
+    return true;
   if (/\b(chunks?|pieces?|hunks?|lumps?|shards?|slabs?|blobs?|globs?|bits?|splash) of$/.test(lead))
     return true;
   return /\b(patch(ed|es)?|mortar(ed)?|grout(ed)?|smeared|slopped|packed)\b/.test(

@@ -96,7 +96,7 @@ function antecedentOf(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>
   if (mark.thing.describes && isNext(talk, mark)) return null;
   const before = lastOfKind(talk, mark, unreal);
   if (!before) return null;
-  const known = SEEN_BEFORE.test(wordsOf(talk, mark.to, mark.to + 3));
+  const known = SEEN_BEFORE.test(wordsOf(talk, mark.to, mark.to + 7));
   return known || isMeantAgain(talk, mark, before) ? before : null;
 }
 
@@ -178,7 +178,7 @@ function lastOfKind(
 
 /** `that lateral back there`, `the crack we saw going in`. */
 const SEEN_BEFORE =
-  /^(back there|back here|(that )?(we|i) (just )?(saw|passed|had|showed|mentioned|told|called|said|was talking|talked)|from before|(from )?earlier|going in|on the way (in|out|down))\b/;
+  /^(?:at )?(?:[\w']+ ){0,3}?(?:looks?|looked|was|were|is|are)(?: about| pretty much| still)? the same\b|^(back there|back here|(that )?(we|i) (just )?(saw|passed|had|showed|mentioned|told|called|said|was talking|talked)|from before|(from )?earlier|going in|on the way (in|out|down))\b/;
 
 /** Farther apart, hundredths of a foot, two that were read off are two. */
 const APART = 200;

@@ -1,0 +1,120 @@
+import { describe, test } from "vitest";
+import { expectRows, walksIn } from "#tests/support/walk.ts";
+
+// Told beside the run: what is to be mended, what is on the lens, what lies behind a hole, the water
+// that somebody runs, what others ask, what looks as it did. It makes no row of its own.
+
+const MENDED = `
+  Twelve, wye.
+  Forty, offset.
+  You dig the offset out and you're done.
+  => tie-in 12; offset-joint 40
+
+  Twelve, wye.
+  Forty, roots.
+  The roots you could cut.
+  => tie-in 12; roots 40
+
+  Twelve, wye.
+  Forty, belly.
+  They're going to have to dig up that belly.
+  => tie-in 12; belly 40
+
+  Twelve, wye.
+  Two guys tried to fix the break out at the street.
+  => tie-in 12
+
+  Twelve, wye.
+  Cheapest way is patch that hole and leave it.
+  => tie-in 12
+`;
+
+const ON_THE_LENS = `
+  Twelve, wye.
+  There's a chip of mortar on the lens.
+  => tie-in 12
+
+  Twelve, wye.
+  I've got grease all over the lens.
+  => tie-in 12
+
+  Twelve, wye.
+  Some mud stuck on the camera, hang on.
+  => tie-in 12
+
+  Twelve, wye.
+  Roots on the head, let me shake it off.
+  => tie-in 12
+`;
+
+const BEHIND = `
+  Twelve, wye.
+  Thirty, there's a hole on the side. You can see a rock.
+  => tie-in 12; hole 30
+
+  Twelve, wye.
+  Thirty, it's broken, bottom's out. That's gravel there.
+  => tie-in 12; broken 30
+
+  Twelve, wye.
+  Thirty, a hole in the top. See the dirt.
+  => tie-in 12; hole 30
+`;
+
+const RUN = `
+  Twelve, wye.
+  Y'all got water running in 115?
+  => tie-in 12
+
+  Twelve, wye.
+  Have her run some water. She's running water now, there it comes.
+  => tie-in 12
+
+  Twelve, wye. There it is, soap bubbles.
+  => tie-in 12
+
+  Twelve, wye.
+  I can see daylight up the cleanout.
+  => tie-in 12
+
+  Twelve, wye.
+  The water was up a little bit.
+  => tie-in 12
+`;
+
+const ASKED = `
+  Twelve, wye.
+  He's asking is that a crack. No, that's just the joint.
+  => tie-in 12
+
+  Twelve, wye.
+  Is that a break? Naw, it's a shadow.
+  => tie-in 12
+
+  Twelve, wye.
+  She wants to know if that's a crack.
+  => tie-in 12
+`;
+
+const SAME = `
+  Twelve, wye.
+  Thirty, roots.
+  The roots looked the same as last time.
+  => tie-in 12; roots 30
+
+  Twelve, wye.
+  Thirty, roots.
+  Those roots are about the same as before.
+  => tie-in 12; roots 30
+`;
+
+describe.each([
+  ["what is to be mended", MENDED],
+  ["what is on the lens", ON_THE_LENS],
+  ["the ground behind a hole", BEHIND],
+  ["water that is run, and what comes of it", RUN],
+  ["what others ask", ASKED],
+  ["what looks the same", SAME],
+])("%s", (_, walks) => {
+  test.each(walksIn(walks))("$said", expectRows);
+});
