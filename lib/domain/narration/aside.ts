@@ -23,6 +23,7 @@ const ELSEWHERE = new RegExp(
     String.raw`\b(?:my|his|her|their|our)(?: own)? ${KIN}(?:'s)?(?: (?:has|had|have|got|also|once|always)){1,2}\b`,
     String.raw`\b(?:the|that|this|an|my|our|one) ?other (?:job|guy|guys|fella|fellow|customer|street|town|property)\b|\b(?:different|another|last|next|previous|yesterday) job\b`,
     String.raw`\b(?:had|did|saw|found|dug|remember|reminds? me of|reminded me of|like)(?: (?:a|one|another|this|that|the)){0,2}(?: (?:one|job|line|house|lateral)){0,2} (?:(?:over|down|out|up) )?(?:on|in|at|over on) (?!the |this |that |it|my |our |your |both |top|left|right|here|there|about|a |an |each |one |two |\d)[\w']+`,
+    String.raw`\b(?:that|the) one (?:over |down |up |out |back )?(?:on|at|by) (?!the |this |that |it|my |our |your |left|right|top|here|there|\d)[\w']+ (?:we|i|they)\b`,
     String.raw`\b(?:house|one|job|place|line) (?:i|we|they) (?:did|had|saw|ran|lined|dug)\b`,
   ].join("|"),
 );

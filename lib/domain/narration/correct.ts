@@ -145,7 +145,7 @@ function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void
   const after = talk.said
     .slice(mark.at + 1, mark.at + 6)
     .filter((next) => next.from - mark.to <= LOOKS && next.sentence - mark.sentence <= 1)
-    .filter((next) => isPrompt(mark, next));
+    .filter((next) => isPrompt(mark, next) && !isLaterOn(mark, next));
   const measures = after.slice(0, replacementEnd(after)).filter(({ what }) => what !== "turn");
   for (const [index, next] of measures.entries()) {
     const old = lastLike(talk, mark, { next, struck });
@@ -155,6 +155,15 @@ function replaceLast(talk: Talk, mark: Said, { struck, instead }: Changes): void
     struck.add(next.at);
     instead.set(old.at, next);
   }
+}
+
+/** So many words on, in the next sentence, it is no longer what was put right: `I mean like a horse tail. Then at thirty` */
+const SOON = 5;
+
+function isLaterOn(mark: Said, next: Said): boolean {
+  return (
+    next.what === "distance" && next.sentence !== mark.sentence && next.from - mark.to > SOON - 2
+  );
 }
 
 /** Each in a sentence that has a find of its own, `forty point two, roots. Sorry. Forty-six feet, clay`: two readings. */

@@ -52,7 +52,7 @@ function isOfNext(ground: Ground, mark: Said, own: Of<"distance">): boolean {
 
 /** What was named before, itself or in its clause: `the pipe is broken around that tap`. */
 function knownPlace({ talk, sense }: Ground, mark: Said): Said | null {
-  if (mark.what === "turn") return null;
+  if (mark.what === "turn" || (mark.what === "thing" && mark.thing.kind === "main")) return null;
   const again = inClause(talk, mark.clause).find(
     (other) => sense.again.get(other.at) != null && !sense.pointers.has(other.at),
   );
@@ -80,12 +80,22 @@ function isRead(ground: Ground, mark: Said): mark is Of<"distance"> {
   return isPlacing(ground, mark) && !ground.track.passed.has(mark.at);
 }
 
+/** `low spot, she’s holding water … and there’s my cleanout, eighty-four`: read off when the camera was there. */
+function isYetToCome(ground: Ground, mark: Said, reading: Said): boolean {
+  if (tooFar(mark.time, reading.time, NEXT)) return true;
+  if (!tooFar(mark.time, reading.time, GONE_ON)) return false;
+  return placings(ground, inSentence(ground.talk, reading.sentence)).some(
+    (other) => other.what === "thing" && other.at > mark.at && other.at < reading.at,
+  );
+}
+
 /** So long after a reading with its find, thousandths of a second, the camera has gone on. */
 const GONE_ON = 7_000;
 
 /** `a wye, twenty-five six, it’s dry, could be the old garage … roots at the joint`: of another place. */
 function isGoneBy(ground: Ground, mark: Said, reading: Said): boolean {
-  if (reading.at > mark.at || !tooFar(reading.time, mark.time, GONE_ON)) return false;
+  if (reading.at > mark.at) return isYetToCome(ground, mark, reading);
+  if (!tooFar(reading.time, mark.time, GONE_ON)) return false;
   return placings(ground, inSentence(ground.talk, reading.sentence)).some(
     (other) =>
       other.what === "thing" &&

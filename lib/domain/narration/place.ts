@@ -25,6 +25,8 @@ export interface Place {
 export function placesOf(ground: Ground, mark: Said): Place[] {
   const listed = listedPlaces(ground, mark);
   if (listed.length > 1) return listed;
+  const beside = besideMain(ground, mark);
+  if (beside) return [withExtent(ground, mark, beside)];
   const own =
     isFirstFeet(ground.talk, mark) || isFirstPipe(ground, mark) ? null : distanceFor(ground, mark);
   const place = own ? placeAt(ground, own) : workedOut(ground, mark);
@@ -78,8 +80,6 @@ export function inOrder(
 
 function workedOut(ground: Ground, mark: Said): Place {
   const nowhere = { toCounter: null, fromMain: null, reading: "between" as const, clause: null };
-  const beside = besideMain(ground, mark);
-  if (beside) return beside;
   const relative = relativeTo(ground, mark);
   if (relative) return relative;
   if (isStart(ground, mark))
@@ -98,11 +98,18 @@ const BESIDE_MAIN =
   /\b(before|ahead of|shy of|short of|off|off of|inside|up from|above)( you| we| it| i)?( get to| hit| hits| reach| come to)?( the| our| your)( city| public| street| sewer| city's)?( main| tap at the main| connection to the main| city connection)\b/;
 /** So near the main that is, hundredths of a foot, where nobody says how near. */
 const BESIDE = 200;
+/** And by its time at most so far. */
+const BESIDE_MOST = 500;
 
 /** A little on this side of the main, whose footage is known. */
 function besideMain(ground: Ground, mark: Said): Place | null {
   const { axis, talk } = ground;
   if (mark.what !== "thing" || mark.thing.kind === "main") return null;
+  const read = inSentence(talk, mark.sentence).some(
+    (other) =>
+      isPlacing(ground, other) && (other.clause === mark.clause || other.distance.base === "main"),
+  );
+  if (read) return null;
   if (!BESIDE_MAIN.test(sentenceWords(talk, mark.sentence))) return null;
   const main = axis.measuredFrom === "main" ? 0 : axis.mainCounter;
   if (main === null) return null;
@@ -110,7 +117,9 @@ function besideMain(ground: Ground, mark: Said): Place | null {
     (other): other is Of<"distance"> =>
       other.what === "distance" && /^(relative|extent)$/.test(other.distance.kind),
   );
-  const way = step ? Math.abs(step.distance.from) : BESIDE;
+  const found = mark.time === null ? null : workedOutAt(ground.track, mark);
+  const timed = found?.reading === "between" ? Math.abs(found.counter - main) : BESIDE;
+  const way = step ? Math.abs(step.distance.from) : Math.min(timed, BESIDE_MOST);
   const counter = growsUpstream(axis) ? main + way : Math.max(0, main - way);
   return {
     counter,
