@@ -4,8 +4,15 @@ import { lineFileOf } from "./file.ts";
 import { RowsGrid } from "./rows-grid.tsx";
 
 /** A table of the line, to be typed in by who may save it; on a closed file by nobody. */
-export async function LineGrid(props: Omit<RowsGridProps, "base" | "readOnly">) {
+export async function LineGrid(props: Omit<RowsGridProps, "rows" | "base" | "readOnly">) {
   const { lineId, table } = props;
-  const { revisions, may } = await lineFileOf(lineId);
-  return <RowsGrid {...props} base={revisions[table]} readOnly={!may(deedOfTable(table))} />;
+  const { file, revisions, may } = await lineFileOf(lineId);
+  return (
+    <RowsGrid
+      {...props}
+      rows={file[table]}
+      base={revisions[table]}
+      readOnly={!may(deedOfTable(table))}
+    />
+  );
 }

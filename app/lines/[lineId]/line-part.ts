@@ -5,12 +5,6 @@ import type { LinePart } from "./part.ts";
 /** What every part of a page of this line needs, from the file as it is. */
 export async function linePartOf(lineId: string): Promise<LinePart> {
   const { file, report, revisions, may } = await lineFileOf(lineId);
-  return {
-    lineId,
-    file,
-    report,
-    revisions,
-    mayRecord: may("record-the-field"),
-    mayFile: may("work-the-file"),
-  };
+  const mayRecord = may("record-the-field");
+  return { lineId, file, report, revisions, mayRecord, mayFile: may("work-the-file") };
 }

@@ -17,7 +17,6 @@ export function LocateGrid({ lineId, file }: GridProps) {
       <LineGrid
         lineId={lineId}
         table="locateTickets"
-        rows={file.locateTickets.map((ticket) => ({ ...ticket }))}
         columns={locateColumns(file)}
         blank={{ calledOn: null }}
         addWord="ticket"
@@ -40,7 +39,6 @@ export function UtilityGrid({ lineId, file }: GridProps) {
     <LineGrid
       lineId={lineId}
       table="utilityResponses"
-      rows={file.utilityResponses.map((response) => ({ ...response }))}
       columns={utilityColumns(file)}
       blank={{ ticketId: newestTicket(file)?.id ?? "", utility: "" }}
       addWord="utility"
@@ -58,7 +56,6 @@ export function InspectionGrid({ lineId, file }: GridProps) {
     <LineGrid
       lineId={lineId}
       table="inspections"
-      rows={file.inspections.map((inspection) => ({ ...inspection }))}
       columns={inspectionColumns(file)}
       blank={{ permitId: file.permits[0]?.id ?? "", bookedFor: null, kindId: null }}
       addWord="inspection"

@@ -1,13 +1,14 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { LineGrid } from "../line-grid.tsx";
+import { linePartOf } from "../line-part.ts";
 import type { LinePart } from "../part.ts";
 import { QuestionHead } from "../question-head.tsx";
-import { RowsGrid } from "../rows-grid.tsx";
-import { cameraPart, runNamed } from "./camera-part.ts";
 import { RUN_BLANK, RUN_COLUMNS } from "./columns.ts";
 import { Meetings } from "./meetings.tsx";
 import { RunChooser } from "./run-chooser.tsx";
+import { runNamed } from "./run-named.ts";
 import { RunPart } from "./run-part.tsx";
 import { NewRun } from "./run-way.tsx";
 
@@ -21,7 +22,7 @@ export default async function CameraPage({
   readonly searchParams: Promise<{ run?: string | string[] }>;
 }) {
   const { lineId } = await params;
-  const part = await cameraPart(lineId);
+  const part = await linePartOf(lineId);
   const { runs } = part.file;
   const run = runNamed(runs, (await searchParams).run);
   return (
@@ -54,7 +55,7 @@ function FirstRun() {
   );
 }
 
-function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
+function Runs({ lineId, file, report, mayRecord }: LinePart) {
   const isFirst = file.runs.length === 0;
   const asked = mayRecord ? (
     <NewRun
@@ -76,16 +77,13 @@ function Runs({ lineId, file, report, revisions, mayRecord }: LinePart) {
       }
     >
       {isFirst ? asked : null}
-      <RowsGrid
+      <LineGrid
         lineId={lineId}
         table="runs"
-        base={revisions.runs}
-        rows={file.runs}
         columns={RUN_COLUMNS}
         blank={{ ...RUN_BLANK, ranOn: report.today }}
         addWord="run"
         emptyWords="No runs yet. Or enter them here as rows; what a run saw goes under Log."
-        readOnly={!mayRecord}
       />
       {isFirst ? null : asked}
     </Section>

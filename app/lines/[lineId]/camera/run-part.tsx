@@ -3,8 +3,8 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { Run } from "#lib/domain/facts/run.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { LineGrid } from "../line-grid.tsx";
 import type { LinePart } from "../part.ts";
-import { RowsGrid } from "../rows-grid.tsx";
 import styles from "./camera.module.css";
 import { ANCHOR_BLANK, ANCHOR_COLUMNS, GAP_BLANK, GAP_COLUMNS } from "./columns.ts";
 import { RunWay } from "./run-way.tsx";
@@ -58,19 +58,17 @@ function Problems({ sentences }: { readonly sentences: readonly string[] }) {
 
 type RunProps = LinePart & { readonly run: Run };
 
-function Anchors({ run, lineId, file, report, revisions, mayRecord }: RunProps) {
+function Anchors({ run, lineId, file, report }: RunProps) {
   const tied = isTied(run, file);
   return (
     <div className="stack-tight">
       <h3>Known points on this run</h3>
       {tied ? <p className="muted">{tiedWords(run, file)}</p> : null}
-      <RowsGrid
+      <LineGrid
         key={run.id}
         lineId={lineId}
         table="anchors"
         where={{ runId: run.id }}
-        base={revisions.anchors}
-        rows={file.anchors}
         columns={ANCHOR_COLUMNS}
         blank={ANCHOR_BLANK}
         addWord="known point"
@@ -79,7 +77,6 @@ function Anchors({ run, lineId, file, report, revisions, mayRecord }: RunProps) 
             ? "None besides its zero."
             : "Not tied yet. If the run reached the main, enter the reading there and station 0."
         }
-        readOnly={!mayRecord}
       />
       <Residuals sentences={residualsOf(run, report)} />
     </div>
@@ -101,23 +98,20 @@ function Residuals({ sentences }: { readonly sentences: readonly string[] }) {
   );
 }
 
-function Gaps({ run, lineId, file, revisions, mayRecord }: RunProps) {
+function Gaps({ run, lineId }: RunProps) {
   return (
     <div className="stack-tight">
       <h3>Sections not visible</h3>
       <p className="muted">By counter reading. Nothing here is reported as “not seen”.</p>
-      <RowsGrid
+      <LineGrid
         key={run.id}
         lineId={lineId}
         table="gaps"
         where={{ runId: run.id }}
-        base={revisions.gaps}
-        rows={file.gaps}
         columns={GAP_COLUMNS}
         blank={GAP_BLANK}
         addWord="gap"
         emptyWords="None entered: what the run passed counts as seen."
-        readOnly={!mayRecord}
       />
     </div>
   );

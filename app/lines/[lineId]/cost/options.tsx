@@ -37,7 +37,6 @@ export function Options({
         <LineGrid
           lineId={lineId}
           table="options"
-          rows={file.options.map((option) => ({ ...option }))}
           columns={OPTION_COLUMNS}
           blank={{ title: "" }}
           addWord="option"

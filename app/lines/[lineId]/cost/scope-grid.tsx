@@ -17,7 +17,6 @@ export function ScopeGrid({
     <LineGrid
       lineId={lineId}
       table="scope"
-      rows={file.scope.map((item) => ({ ...item }))}
       columns={scopeColumns(file, report)}
       blank={SCOPE_BLANK}
       addWord="item"

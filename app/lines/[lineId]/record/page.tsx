@@ -60,7 +60,6 @@ function Records({ file }: { readonly file: LineFile }) {
       <LineGrid
         lineId={file.line.id}
         table="records"
-        rows={file.records}
         columns={recordColumns(file)}
         addWord="record"
         emptyWords="No record yet. Enter the first one here; its entries go below."
@@ -97,7 +96,6 @@ function Entries({
         lineId={lineId}
         table="entries"
         where={{ recordId: record.id }}
-        rows={file.entries}
         columns={entryColumns(file)}
         addWord="entry"
         emptyWords="No entry yet. Enter the connections as the record shows them, or paste them from a spreadsheet."

@@ -15,7 +15,6 @@ export function AgreementGrid({
     <LineGrid
       lineId={lineId}
       table="agreements"
-      rows={file.agreements.map((agreement) => ({ ...agreement }))}
       columns={columnsFor(file)}
       blank={{ title: "" }}
       addWord="agreement"

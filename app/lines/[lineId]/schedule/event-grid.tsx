@@ -2,12 +2,11 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { LineGrid } from "../line-grid.tsx";
 import { EVENT_COLUMNS } from "./columns.ts";
 
-export function EventGrid({ lineId, file }: { readonly lineId: string; readonly file: LineFile }) {
+export function EventGrid({ lineId }: { readonly lineId: string; readonly file: LineFile }) {
   return (
     <LineGrid
       lineId={lineId}
       table="events"
-      rows={file.events.map((event) => ({ ...event }))}
       columns={EVENT_COLUMNS}
       blank={{
         event: "authority-order",

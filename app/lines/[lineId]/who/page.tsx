@@ -16,9 +16,9 @@ import { namelessPlaces } from "#lib/domain/party/residents.ts";
 import { isOwnerOpen } from "#lib/domain/tiein/open-question.ts";
 import { peopleRevision } from "#lib/operations/save-people.ts";
 import { lineFileOf } from "../file.ts";
+import { LineGrid } from "../line-grid.tsx";
 import { counted } from "../names.ts";
 import { QuestionHead } from "../question-head.tsx";
-import { RowsGrid } from "../rows-grid.tsx";
 import { addResidentsAction, addUnitsAction } from "./actions.ts";
 import {
   PROPERTY_COLUMNS,
@@ -95,7 +95,7 @@ function Start() {
   );
 }
 
-function Properties({ lineId, file, revisions, readOnly }: GridProps) {
+function Properties({ lineId, file, readOnly }: GridProps) {
   return (
     <Section
       title="Properties"
@@ -108,16 +108,13 @@ function Properties({ lineId, file, revisions, readOnly }: GridProps) {
         )
       }
     >
-      <RowsGrid
+      <LineGrid
         lineId={lineId}
         table="properties"
-        base={revisions.properties}
-        rows={file.properties}
         columns={PROPERTY_COLUMNS}
         blank={propertyBlank(file)}
         addWord="property"
         emptyWords="No property yet. Enter the first address here."
-        readOnly={readOnly}
       />
     </Section>
   );
@@ -169,7 +166,7 @@ function Residents({ lineId, file, readOnly }: GridProps) {
   );
 }
 
-function Units({ lineId, file, revisions, readOnly }: GridProps) {
+function Units({ lineId, file, readOnly }: GridProps) {
   return (
     <Section
       title="Units"
@@ -177,15 +174,12 @@ function Units({ lineId, file, revisions, readOnly }: GridProps) {
       folded={counted(file.units.length, "unit")}
       note="Dwellings and businesses in each property, for splits per unit and for letters to every occupant. A single-family house needs one row and no name."
     >
-      <RowsGrid
+      <LineGrid
         lineId={lineId}
         table="units"
-        base={revisions.units}
-        rows={file.units}
         columns={unitColumns(file)}
         addWord="unit"
         emptyWords="No unit yet: each connected property counts as one."
-        readOnly={readOnly}
       />
       {readOnly || file.properties.length === 0 ? null : (
         <details className="screen-only">

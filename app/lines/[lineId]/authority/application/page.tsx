@@ -71,7 +71,6 @@ export default async function ApplicationPage({
         <LineGrid
           lineId={lineId}
           table="ownerAuthorizations"
-          rows={file.ownerAuthorizations.map((row) => ({ ...row }))}
           columns={authorizationColumns(file)}
           blank={{ propertyId: null, partyId: null, signedOn: null, uploadId: null, note: "" }}
           addWord="authorization"
@@ -88,7 +87,6 @@ export default async function ApplicationPage({
         <LineGrid
           lineId={lineId}
           table="proposedPipes"
-          rows={file.proposedPipes.map((row) => ({ ...row }))}
           columns={pipeColumns(file)}
           blank={{ itemId: file.scope[0]?.id ?? null, ...BLANK_PIPE }}
           addWord="pipe"
@@ -106,7 +104,6 @@ export default async function ApplicationPage({
         <LineGrid
           lineId={lineId}
           table="surfaceCuts"
-          rows={file.surfaceCuts.map((row) => ({ ...row }))}
           columns={SURFACE_COLUMNS}
           blank={BLANK_SURFACE}
           addWord="surface"

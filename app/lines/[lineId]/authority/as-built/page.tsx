@@ -9,8 +9,8 @@ import { Section } from "#app/_components/section.tsx";
 import { asBuiltOf, asBuiltSentence, piecesToStart } from "#lib/domain/closing/built-parts.ts";
 import { composeAsBuilt } from "#lib/domain/packet/as-built.ts";
 import { lineFileOf } from "../../file.ts";
+import { LineGrid } from "../../line-grid.tsx";
 import { counted } from "../../names.ts";
-import { RowsGrid } from "../../rows-grid.tsx";
 import { MadePapers } from "../made-papers.tsx";
 import { buildAsBuiltAction, startMeasuringAction } from "./actions.ts";
 import { BUILT_BLANK, builtColumns } from "./columns.ts";
@@ -25,7 +25,7 @@ export default async function AsBuiltPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, office, revisions, may } = await lineFileOf(lineId);
+  const { file, report, office, may } = await lineFileOf(lineId);
   const open = file.line.closedOn === null;
   const built = asBuiltOf(file, report);
   const mayRecord = may("record-the-field") && open;
@@ -125,16 +125,13 @@ export default async function AsBuiltPage({
               </SubmitButton>
             </ActionForm>
           ) : null}
-          <RowsGrid
+          <LineGrid
             lineId={lineId}
             table="builtPieces"
-            base={revisions.builtPieces}
-            rows={file.builtPieces}
             columns={builtColumns(file)}
             blank={BUILT_BLANK}
             addWord="measurement"
             emptyWords="Nothing measured yet."
-            readOnly={!mayRecord}
           />
         </Section>
       </div>

@@ -52,7 +52,6 @@ export default async function CorrectionsPage({
           <LineGrid
             lineId={lineId}
             table="corrections"
-            rows={file.corrections.map((correction) => ({ ...correction }))}
             columns={correctionColumns(file)}
             blank={{ stepId: newest.value }}
             addWord="comment"

@@ -79,7 +79,6 @@ export default async function FeesPage({
             <LineGrid
               lineId={lineId}
               table="permitFees"
-              rows={file.permitFees.map((entry) => ({ ...entry }))}
               columns={feeColumns(file)}
               blank={{ permitId: file.permits[0]?.id ?? "", kind: "paid", feeId: null, on: null }}
               addWord="amount"

@@ -9,10 +9,10 @@ import { USUAL_UNCERTAINTY } from "#lib/domain/capacity/levels.ts";
 import { METHOD_WORDS } from "#lib/domain/capacity/words.ts";
 import { LEVEL_METHODS } from "#lib/domain/facts/capacity.ts";
 import { NOT_A_DESIGN } from "#lib/domain/findings/capacity.ts";
+import { LineGrid } from "../../line-grid.tsx";
+import { linePartOf } from "../../line-part.ts";
 import { counted } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
-import { RowsGrid } from "../../rows-grid.tsx";
-import { cameraPart } from "../camera-part.ts";
 import styles from "./capacity.module.css";
 import { fixtureColumns, LEVEL_COLUMNS } from "./columns.ts";
 import { FlowResults, LoadResults, ObstructionResults, SlopeResults } from "./results.tsx";
@@ -26,7 +26,7 @@ export default async function CapacityPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const part = await cameraPart(lineId);
+  const part = await linePartOf(lineId);
   const { file, report } = part;
   const { capacity } = report;
   const { head, rest } = capacityAnswer(capacity);
@@ -85,7 +85,7 @@ function Wanting({ sentences }: { readonly sentences: readonly string[] }) {
   );
 }
 
-function Levels({ lineId, file, revisions, mayFile }: LinePart) {
+function Levels({ lineId, file }: LinePart) {
   return (
     <Section
       title="Levels"
@@ -93,16 +93,13 @@ function Levels({ lineId, file, revisions, mayFile }: LinePart) {
       note="One row for each place where the pipe’s depth or height was measured. Use any one fixed reference, e.g. 100.0 at the alley cleanout, in all rows. Invert means the inside bottom of the pipe."
       id="levels"
     >
-      <RowsGrid
+      <LineGrid
         lineId={lineId}
         table="levels"
-        base={revisions.levels}
-        rows={file.levels}
         columns={LEVEL_COLUMNS}
         addWord="level"
         emptyWords="No levels yet. A locator’s depth at each cleanout, with the ground level there, is a start."
         label="Levels"
-        readOnly={!mayFile}
       />
       <details>
         <summary>Accuracy of each method</summary>
@@ -122,7 +119,7 @@ function Levels({ lineId, file, revisions, mayFile }: LinePart) {
   );
 }
 
-function Fixtures({ lineId, file, revisions, mayFile }: LinePart) {
+function Fixtures({ lineId, file }: LinePart) {
   return (
     <Section
       title="Plumbing fixtures"
@@ -135,16 +132,13 @@ function Fixtures({ lineId, file, revisions, mayFile }: LinePart) {
           Enter the properties first, under <Link href={`/lines/${lineId}/who`}>who is on it</Link>.
         </p>
       ) : (
-        <RowsGrid
+        <LineGrid
           lineId={lineId}
           table="fixtures"
-          base={revisions.fixtures}
-          rows={file.fixtures}
           columns={fixtureColumns(file)}
           addWord="fixture"
           emptyWords="Nothing counted yet. A house with one bathroom, a kitchen and a washer has three rows."
           label="Plumbing fixtures"
-          readOnly={!mayFile}
         />
       )}
     </Section>

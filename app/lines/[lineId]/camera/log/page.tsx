@@ -7,14 +7,15 @@ import type { Run } from "#lib/domain/facts/run.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { readEnv } from "#lib/env.ts";
 import { isStored } from "#lib/storage/store.ts";
+import { linePartOf } from "../../line-part.ts";
 import type { LinePart } from "../../part.ts";
 import { QuickRow } from "../../quick-row.tsx";
 import { TakeOut } from "../../tables/take-out.tsx";
 import { addObservationAction } from "../actions.ts";
-import { cameraPart, runNamed } from "../camera-part.ts";
 import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "../observation-columns.ts";
 import { RunChooser } from "../run-chooser.tsx";
 import { RunLog } from "../run-log.client.tsx";
+import { runNamed } from "../run-named.ts";
 import { RunSources } from "../run-sources.tsx";
 import { isTied, sawWords } from "../run-words.ts";
 
@@ -29,7 +30,7 @@ export default async function LogPage({
   readonly searchParams: Promise<{ run?: string | string[] }>;
 }) {
   const { lineId } = await params;
-  const part = await cameraPart(lineId);
+  const part = await linePartOf(lineId);
   const { file, report, mayRecord } = part;
   const run = runNamed(file.runs, (await searchParams).run);
   if (run === undefined) return <NoRun lineId={lineId} />;

@@ -3,9 +3,9 @@ import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import { formatFeet } from "#lib/domain/length/station.ts";
+import { LineGrid } from "../../line-grid.tsx";
+import { linePartOf } from "../../line-part.ts";
 import type { LinePart } from "../../part.ts";
-import { RowsGrid } from "../../rows-grid.tsx";
-import { cameraPart } from "../camera-part.ts";
 import { POINT_BLANK, POINT_COLUMNS } from "../columns.ts";
 import { PipeForm } from "../pipe-form.tsx";
 
@@ -18,7 +18,7 @@ export default async function PipePage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const part = await cameraPart(lineId);
+  const part = await linePartOf(lineId);
   const { file } = part;
   const known = file.points.some(({ kind }) => kind === "right-of-way-line");
   return (
@@ -43,22 +43,19 @@ function answerOf({ file: { line } }: LinePart): string {
   return `${pipe} at the main, ${end}`;
 }
 
-function Points({ lineId, file, revisions, mayFile }: LinePart) {
+function Points({ lineId }: LinePart) {
   return (
     <Section
       title="Landmarks"
       note="Right-of-way line, cleanouts and other landmarks. Responsibility and camera positions depend on these."
     >
-      <RowsGrid
+      <LineGrid
         lineId={lineId}
         table="points"
-        base={revisions.points}
-        rows={file.points}
         columns={POINT_COLUMNS}
         blank={POINT_BLANK}
         addWord="landmark"
         emptyWords="No landmarks yet. Most rules need the right-of-way line."
-        readOnly={!mayFile}
       />
     </Section>
   );

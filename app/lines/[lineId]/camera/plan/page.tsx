@@ -14,11 +14,11 @@ import { drawPlan, drawPlans, type PlanView } from "#lib/domain/strip/draw-plan.
 import { allowedScales, PLAN_FRAME, scaleWords } from "#lib/domain/strip/plan-scale.ts";
 import { planAnswer } from "#lib/domain/strip/plan-words.ts";
 import { upTheLine } from "#lib/domain/tiein/up-the-line.ts";
+import { LineGrid } from "../../line-grid.tsx";
+import { linePartOf } from "../../line-part.ts";
 import { counted } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
-import { RowsGrid } from "../../rows-grid.tsx";
 import { propertyChoices } from "../../who/columns.ts";
-import { cameraPart } from "../camera-part.ts";
 import {
   BEND_BLANK,
   BEND_COLUMNS,
@@ -41,7 +41,7 @@ export default async function PlanPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const part = await cameraPart(lineId);
+  const part = await linePartOf(lineId);
   const { file, report } = part;
   const allowed = allowedScales(file.authority);
   const prints = drawPlans(file, report, { frame: PLAN_FRAME, allowed });
@@ -191,7 +191,7 @@ function folded(count: number, noun: string): string {
 }
 
 function Grids(part: LinePart) {
-  const { lineId, file, revisions, mayFile, mayRecord } = part;
+  const { lineId, file, mayFile } = part;
   return (
     <>
       <Section
@@ -199,16 +199,13 @@ function Grids(part: LinePart) {
         folded={folded(file.bends.length, "bend")}
         note="Where the shared line turns, and by how much: a fitting’s 22.5, 45 or 90 degrees, or as the camera showed it."
       >
-        <RowsGrid
+        <LineGrid
           lineId={lineId}
           table="bends"
-          base={revisions.bends}
-          rows={file.bends}
           columns={BEND_COLUMNS}
           blank={BEND_BLANK}
           addWord="bend"
           emptyWords="No bends entered: the line is drawn straight."
-          readOnly={!mayFile}
         />
       </Section>
       <Section
@@ -216,15 +213,12 @@ function Grids(part: LinePart) {
         folded={folded(file.fixedPoints.length, "point")}
         note="Permanent things: a house corner, a hydrant, a manhole cover. With their positions in feet from the main, ties locate points on the plan."
       >
-        <RowsGrid
+        <LineGrid
           lineId={lineId}
           table="fixedPoints"
-          base={revisions.fixedPoints}
-          rows={file.fixedPoints}
           columns={FIXED_COLUMNS}
           addWord="fixed point"
           emptyWords="No fixed points yet."
-          readOnly={!mayFile}
         />
       </Section>
       <Section
@@ -233,11 +227,9 @@ function Grids(part: LinePart) {
         folded={folded(file.ties.length, "tie")}
         note="Two taped distances to a point of the line, from two fixed points. The triangle is checked, and the position is compared with bearing and footage."
       >
-        <RowsGrid
+        <LineGrid
           lineId={lineId}
           table="ties"
-          base={revisions.ties}
-          rows={file.ties}
           columns={tieColumns(file)}
           addWord="tie"
           emptyWords={
@@ -245,7 +237,6 @@ function Grids(part: LinePart) {
               ? "Enter and save two fixed points first."
               : "No ties yet. An as-built usually asks for the main connection and each branch."
           }
-          readOnly={!mayRecord}
         />
       </Section>
       {mayFile ? <TraceSection {...part} /> : null}
@@ -255,16 +246,13 @@ function Grids(part: LinePart) {
         folded={folded(file.planShapes.length, "shape")}
         note="Simple shapes, by their corners in feet east and north of the main connection."
       >
-        <RowsGrid
+        <LineGrid
           lineId={lineId}
           table="planShapes"
-          base={revisions.planShapes}
-          rows={file.planShapes}
           columns={shapeColumns(file)}
           blank={SHAPE_BLANK}
           addWord="shape"
           emptyWords="Nothing drawn yet."
-          readOnly={!mayFile}
         />
       </Section>
     </>

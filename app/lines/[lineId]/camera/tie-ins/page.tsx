@@ -2,9 +2,9 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
+import { linePartOf } from "../../line-part.ts";
 import { counted } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
-import { cameraPart } from "../camera-part.ts";
 import { Sightings, TieInsByHand } from "../sightings.tsx";
 
 export const metadata: Metadata = { title: "Tie-ins" };
@@ -19,7 +19,7 @@ export default async function TieInsPage({
 }) {
   const { lineId } = await params;
   const asked = (await searchParams).page;
-  const part = await cameraPart(lineId);
+  const part = await linePartOf(lineId);
   return (
     <>
       <PageHead asked="Which sightings are the same tie-in?" answer={answerOf(part)} />

@@ -39,7 +39,6 @@ export default async function LetterFactsPage({
         <LineGrid
           lineId={lineId}
           table="digAreas"
-          rows={file.digAreas.map((area) => ({ ...area }))}
           columns={digAreaColumns(file)}
           blank={BLANK_AREA}
           addWord="area"
@@ -72,7 +71,6 @@ export default async function LetterFactsPage({
         <LineGrid
           lineId={lineId}
           table="spillSteps"
-          rows={file.spillSteps.map((step) => ({ ...step }))}
           columns={SPILL_COLUMNS}
           blank={BLANK_SPILL_STEP}
           addWord="step"

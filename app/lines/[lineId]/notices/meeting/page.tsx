@@ -57,7 +57,6 @@ export default async function MeetingPage({
           <LineGrid
             lineId={lineId}
             table="meetings"
-            rows={file.meetings.map((each) => ({ ...each }))}
             columns={MEETING_COLUMNS}
             blank={{ on: null, at: "", until: "", place: "", note: "" }}
             addWord="meeting"

@@ -78,7 +78,6 @@ export default async function StatutoryPage({
         <LineGrid
           lineId={lineId}
           table="contracts"
-          rows={file.contracts.map((contract) => ({ ...contract }))}
           columns={contractColumns(file)}
           blank={BLANK_CONTRACT}
           addWord="contract"

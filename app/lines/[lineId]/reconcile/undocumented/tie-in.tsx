@@ -13,10 +13,10 @@ import { LEVEL_WORDS } from "#lib/domain/tiein/level-words.ts";
 import { provenSettlement } from "#lib/domain/tiein/settlement.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { TIE_IN_KIND_WORDS } from "../../field-terms.ts";
+import { LineGrid } from "../../line-grid.tsx";
 import { propertyName } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
 import { QuickRow } from "../../quick-row.tsx";
-import { RowsGrid } from "../../rows-grid.tsx";
 import { optionsOf } from "../../terms.ts";
 import { propertyChoices } from "../../who/columns.ts";
 import { addTestAction, settleAction } from "../actions.ts";
@@ -156,7 +156,7 @@ function Tests({
   lineId,
   file,
   report,
-  revisions,
+
   mayRecord,
 }: TieInProps & { readonly heading: "h3" | "h4" }) {
   const { tieIn } = finding;
@@ -184,18 +184,15 @@ function Tests({
           blank={blank}
         />
       ) : null}
-      <RowsGrid
+      <LineGrid
         lineId={lineId}
         table="tests"
         where={{ tieInId: tieIn.id }}
-        base={revisions.tests}
-        rows={file.tests}
         columns={columns}
         blank={blank}
         addWord="test"
         emptyWords="No test yet. One row per address tested, including those that did not show."
         label={`Tests on ${tieIn.label}`}
-        readOnly={!mayRecord}
       />
     </div>
   );

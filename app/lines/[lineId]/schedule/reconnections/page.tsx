@@ -8,7 +8,7 @@ import { Section } from "#app/_components/section.tsx";
 import { tallyOf, tallySentence } from "#lib/domain/reconnection/tally.ts";
 import { workInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { lineFileOf } from "../../file.ts";
-import { RowsGrid } from "../../rows-grid.tsx";
+import { LineGrid } from "../../line-grid.tsx";
 import { startTallyAction } from "./actions.ts";
 import { RECONNECTION_BLANK, reconnectionColumns } from "./columns.ts";
 import { accessWords, TallyTable } from "./tally-table.tsx";
@@ -21,7 +21,7 @@ export default async function ReconnectionsPage({
   readonly params: Promise<{ lineId: string }>;
 }) {
   const { lineId } = await params;
-  const { file, report, revisions, may } = await lineFileOf(lineId);
+  const { file, report, may } = await lineFileOf(lineId);
   const tally = tallyOf(file, workInForce(file), report.tieIns);
   const mayRecord = may("record-the-field");
   const isStarted = tally.every(({ row }) => row !== null);
@@ -69,16 +69,13 @@ export default async function ReconnectionsPage({
           id="tally"
           note="Before: where each branch is by the lower and by the upper access. Runs of the camera from both ends count by themselves; what is measured here overrides them. After: the run of the second video, and the time at which the branch is seen open."
         >
-          <RowsGrid
+          <LineGrid
             lineId={lineId}
             table="reconnections"
-            base={revisions.reconnections}
-            rows={file.reconnections}
             columns={reconnectionColumns(file)}
             blank={RECONNECTION_BLANK}
             addWord="branch"
             emptyWords="Nothing measured yet."
-            readOnly={!mayRecord}
           />
         </Section>
       </div>

@@ -41,7 +41,6 @@ function Crossings({ file }: { readonly file: LineFile }) {
       <LineGrid
         lineId={file.line.id}
         table="crossings"
-        rows={file.crossings}
         columns={crossingColumns(file)}
         addWord="crossed lot"
         emptyWords="No crossed lots. If the line stays under the street and the connected lots, leave this blank."
@@ -60,7 +59,6 @@ function Land({ file }: { readonly file: LineFile }) {
       <LineGrid
         lineId={file.line.id}
         table="land"
-        rows={file.land}
         columns={landColumns(file)}
         addWord="section"
         emptyWords="Not entered yet. Enter the first section from the main, e.g. 0 to 12 ft, street."
