@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import { LETTER_NAMES } from "#app/_components/letter-names.ts";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { db } from "#app/db.ts";
@@ -33,13 +34,7 @@ export default async function WordingsPage() {
       </PageHead>
       <div className="scroll">
         <table className="plain">
-          <thead>
-            <tr>
-              <th scope="col">Letter</th>
-              <th scope="col">English</th>
-              <th scope="col">Spanish</th>
-            </tr>
-          </thead>
+          <Heads of={["Letter", "English", "Spanish"]} />
           <tbody>
             {LETTER_KINDS.map((kind) => (
               <tr key={kind}>

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import { db } from "#app/db.ts";
 import { listJobs } from "#db/queries/job.ts";
 import type { JobKind } from "#lib/domain/facts/job.ts";
@@ -24,13 +25,7 @@ export function MadePapers({
   return (
     <table className="plain">
       <caption>{caption}</caption>
-      <thead>
-        <tr>
-          <th scope="col">Created</th>
-          <th scope="col">By</th>
-          <th scope="col">Document</th>
-        </tr>
-      </thead>
+      <Heads of={["Created", "By", "Document"]} />
       <tbody>
         {made.map((job) => (
           <tr key={job.id}>

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
@@ -27,14 +28,7 @@ export function ChaseTable({
   return (
     <div className="scroll">
       <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Why</th>
-            <th scope="col">Party</th>
-            <th scope="col">Letter</th>
-            <th scope="col">Contact</th>
-          </tr>
-        </thead>
+        <Heads of={["Why", "Party", "Letter", "Contact"]} />
         <tbody>
           {chases.map((chase) => (
             <tr key={chase.noticeId}>

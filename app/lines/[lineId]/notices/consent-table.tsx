@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
@@ -46,16 +47,7 @@ export function ConsentTable({
     <>
       <Scroll>
         <table className={`plain ${stacks["stacks"]} ${stacks["paired"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Signer</th>
-              {CONSENT_KINDS.map((kind) => (
-                <th key={kind} scope="col">
-                  {CONSENT_WORDS[kind]}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <Heads of={["Signer", ...CONSENT_KINDS.map((kind) => CONSENT_WORDS[kind])]} />
           <tbody>
             {onPage(rows, from, AT_ONCE).map((row) => (
               <tr key={`${row.partyId} ${row.propertyId}`}>

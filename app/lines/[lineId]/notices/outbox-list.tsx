@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import type { Outgoing } from "#lib/domain/notices/outgoing.ts";
 
 const STATES: Record<Outgoing["state"], string> = {
@@ -11,13 +12,7 @@ const STATES: Record<Outgoing["state"], string> = {
 export function OutboxList({ messages }: { readonly messages: readonly Outgoing[] }) {
   return (
     <table className="plain">
-      <thead>
-        <tr>
-          <th scope="col">To</th>
-          <th scope="col">Subject</th>
-          <th scope="col">Status</th>
-        </tr>
-      </thead>
+      <Heads of={["To", "Subject", "Status"]} />
       <tbody>
         {messages.map((message) => (
           <tr key={message.id}>

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -29,16 +30,7 @@ export function ToldTable({
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Party</th>
-            {told.kinds.map((kind) => (
-              <th key={kind} scope="col">
-                {LETTER_WORDS[kind]}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <Heads of={["Party", ...told.kinds.map((kind) => LETTER_WORDS[kind])]} />
         <tbody>
           {told.rows.map((row) => (
             <tr key={row.partyId}>

@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import type { EarliestStart } from "#lib/domain/clocks/earliest-start.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
@@ -16,12 +17,7 @@ export function StartBars({
         <p className="lead">{start.sentence}</p>
       ) : (
         <table className="plain">
-          <thead>
-            <tr>
-              <th scope="col">Earliest</th>
-              <th scope="col">Reason</th>
-            </tr>
-          </thead>
+          <Heads of={["Earliest", "Reason"]} />
           <tbody>
             {start.bars.map((bar) => (
               <tr key={bar.because}>

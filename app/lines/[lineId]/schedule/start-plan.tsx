@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import { newestTicket } from "#lib/domain/calendar/happenings.ts";
 import { type PlannedStep, planStart } from "#lib/domain/clocks/start-plan.ts";
 import { whiteLined } from "#lib/domain/clocks/white-line.ts";
@@ -44,13 +45,7 @@ export function StartPlan({
       {wished === null || (steps.length === 0 && !typed) ? null : (
         <table className="plain">
           <caption>To start {formatDay(wished, today)}</caption>
-          <thead>
-            <tr>
-              <th scope="col">By</th>
-              <th scope="col">Must be done</th>
-              <th scope="col">How counted</th>
-            </tr>
-          </thead>
+          <Heads of={["By", "Must be done", "How counted"]} />
           <tbody>
             {steps.length === 0 ? (
               <tr>

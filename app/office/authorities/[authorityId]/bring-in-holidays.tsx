@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import {
   HOLIDAY_STATES,
   type OfferedHoliday,
@@ -88,14 +89,7 @@ function Offered({
           Uncheck what this authority does not keep. Days on a Saturday or Sunday are left out: they
           are not business days anyway.
         </caption>
-        <thead>
-          <tr>
-            <th scope="col">Date</th>
-            <th scope="col">Holiday</th>
-            <th scope="col">Source</th>
-            <th scope="col">Check first</th>
-          </tr>
-        </thead>
+        <Heads of={["Date", "Holiday", "Source", "Check first"]} />
         <tbody>
           {offered.map(({ day, name, source, usual, note }) => (
             <tr key={day}>

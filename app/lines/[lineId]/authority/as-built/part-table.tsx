@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { BUILT_WORDS, type BuiltPart } from "#lib/domain/closing/built-parts.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -20,18 +21,9 @@ export function PartTable({
   return (
     <Scroll>
       <table className="plain">
-        <thead>
-          <tr>
-            <th scope="col">Work</th>
-            <th scope="col" className="num">
-              Station, ft
-            </th>
-            <th scope="col">Pipe</th>
-            <th scope="col">Invert, ft deep</th>
-            <th scope="col">Per</th>
-            <th scope="col">Second video</th>
-          </tr>
-        </thead>
+        <Heads
+          of={["Work", { num: "Station, ft" }, "Pipe", "Invert, ft deep", "Per", "Second video"]}
+        />
         <tbody>
           {parts.map((part) => {
             const label = file.tieIns.find(({ id }) => id === part.tieInId)?.label;

@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import { feeWords, type PermitFees } from "#lib/domain/application/fees.ts";
@@ -17,18 +18,7 @@ export function FeeTable({
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]} ${stacks["read"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Fee</th>
-            <th scope="col">Source</th>
-            <th scope="col" className="num">
-              Calculation
-            </th>
-            <th scope="col" className="num">
-              Amount
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Fee", "Source", { num: "Calculation" }, { num: "Amount" }]} />
         <tbody>
           {lines.map(({ fee, sum, amount }) => (
             <tr key={fee.id}>

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/db.ts";
@@ -48,18 +49,7 @@ export default async function FormsPage({
         ) : (
           <Scroll>
             <table className="plain">
-              <thead>
-                <tr>
-                  <th scope="col">Form</th>
-                  <th scope="col">Permit</th>
-                  <th scope="col" className="num">
-                    Filled in
-                  </th>
-                  <th scope="col" className="num">
-                    Empty
-                  </th>
-                </tr>
-              </thead>
+              <Heads of={["Form", "Permit", { num: "Filled in" }, { num: "Empty" }]} />
               <tbody>
                 {forms.map((form) => {
                   const plan = planOf(form, { file, report, office });

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import stacks from "#app/_components/stacks.module.css";
@@ -34,16 +35,7 @@ export function AgingTable({
     >
       <Scroll>
         <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Property</th>
-              {AGES.map((age) => (
-                <th key={age} scope="col" className="num">
-                  {WORDS[age]}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <Heads of={["Property", ...AGES.map((age) => ({ num: WORDS[age] }))]} />
           <tbody>
             {open.map(({ propertyId, partyId, billedTo, aging }) => (
               <tr key={`${propertyId} ${partyId}`}>

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import stacks from "#app/_components/stacks.module.css";
@@ -55,16 +56,7 @@ function Unknown({
     >
       <Scroll>
         <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Property</th>
-              {HEADS.map((title) => (
-                <th key={title} scope="col" className="num">
-                  {title}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <Heads of={["Property", ...HEADS.map((num) => ({ num }))]} />
           <tbody>
             {apart.map((share) => {
               const own = carried.find((each) => keyOf(each) === keyOf(share));
@@ -114,16 +106,7 @@ function Found({ lineId, file, report, found }: PartProps & { readonly found: Fo
     <Section title="An owner was found" note={found.sentence}>
       <Scroll>
         <table className={`plain ${stacks["stacks"]} ${styles["money"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Property</th>
-              {FOUND_HEADS.map((title) => (
-                <th key={title} scope="col" className="num">
-                  {title}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <Heads of={["Property", ...FOUND_HEADS.map((num) => ({ num }))]} />
           <tbody>
             {found.back.map(({ propertyId, was, carried, now, back }) => (
               <tr key={propertyId}>

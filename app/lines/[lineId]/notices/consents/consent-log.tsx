@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { Consent } from "#lib/domain/facts/consent.ts";
@@ -38,15 +39,7 @@ export function ConsentLog({
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Date</th>
-            <th scope="col">Signer</th>
-            <th scope="col">Consent</th>
-            <th scope="col">For what</th>
-            <th scope="col">How</th>
-          </tr>
-        </thead>
+        <Heads of={["Date", "Signer", "Consent", "For what", "How"]} />
         <tbody>
           {newestFirst.map((consent) => (
             <tr key={consent.id}>

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
@@ -38,14 +39,7 @@ export function SignersPart({ lineId, file, report, asked }: SignersPartProps) {
     <>
       <Scroll>
         <table className={`plain ${stacks["stacks"]}`}>
-          <thead>
-            <tr>
-              <th scope="col">Property</th>
-              <th scope="col">All must sign, as</th>
-              <th scope="col">Current share</th>
-              <th scope="col">Payment consent</th>
-            </tr>
-          </thead>
+          <Heads of={["Property", "All must sign, as", "Current share", "Payment consent"]} />
           <tbody>
             {onPage(rows, from, AT_ONCE).map((row) => (
               <tr key={row.propertyId}>

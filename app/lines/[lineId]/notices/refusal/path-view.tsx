@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { PathStep, Withholding } from "#lib/domain/consent/refusal-steps.ts";
@@ -96,13 +97,7 @@ function Work({ work }: { readonly work: readonly WithoutThem[] }) {
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Work</th>
-            <th scope="col">Can proceed</th>
-            <th scope="col">Why</th>
-          </tr>
-        </thead>
+        <Heads of={["Work", "Can proceed", "Why"]} />
         <tbody>
           {work.map(({ itemId, title, can, sentence }) => (
             <tr key={itemId}>

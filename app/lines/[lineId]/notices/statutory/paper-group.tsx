@@ -2,6 +2,7 @@ import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { sayProperty } from "#lib/domain/party/say.ts";
@@ -57,13 +58,7 @@ export function PaperGroup({ lineId, file, group, today, may }: GroupProps) {
       ) : null}
       <Scroll>
         <table className="plain">
-          <thead>
-            <tr>
-              <th scope="col">To</th>
-              <th scope="col">By</th>
-              <th scope="col">Status</th>
-            </tr>
-          </thead>
+          <Heads of={["To", "By", "Status"]} />
           <tbody>
             {group.map((due) => (
               <tr key={`${due.partyId} ${due.propertyId}`}>

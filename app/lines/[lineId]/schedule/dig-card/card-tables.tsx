@@ -1,4 +1,5 @@
 import { Fold } from "#app/_components/fold.client.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import { cardWords, isCardMissing } from "#lib/domain/application/posted-card.ts";
@@ -43,14 +44,7 @@ export function Utilities({ file, card, today }: CardPart) {
       {responses.length === 0 ? null : (
         <Scroll>
           <table className={`plain ${stacks["stacks"]}`}>
-            <thead>
-              <tr>
-                <th scope="col">Utility</th>
-                <th scope="col">Response</th>
-                <th scope="col">On</th>
-                <th scope="col">Marks good until</th>
-              </tr>
-            </thead>
+            <Heads of={["Utility", "Response", "On", "Marks good until"]} />
             <tbody>
               {responses.map(({ response, open }) => (
                 <tr key={response.id}>
@@ -93,19 +87,15 @@ export function Branches({ file, card: { branches } }: CardPart) {
         <Fold onPhone bare summary={counted(branches.length, "branch", "branches")}>
           <Scroll>
             <table className="plain">
-              <thead>
-                <tr>
-                  <th scope="col">Branch</th>
-                  <th scope="col" className="num">
-                    From the lower end, ft
-                  </th>
-                  <th scope="col" className="num">
-                    From the upper end, ft
-                  </th>
-                  <th scope="col">Serves</th>
-                  <th scope="col">Open again</th>
-                </tr>
-              </thead>
+              <Heads
+                of={[
+                  "Branch",
+                  { num: "From the lower end, ft" },
+                  { num: "From the upper end, ft" },
+                  "Serves",
+                  "Open again",
+                ]}
+              />
               <tbody>
                 {branches.map((branch) => (
                   <tr key={branch.finding.tieIn.id}>

@@ -1,3 +1,4 @@
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -28,22 +29,16 @@ export function TallyTable({
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]} ${stacks["read"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Branch</th>
-            <th scope="col" className="num">
-              By the lower end, ft
-            </th>
-            <th scope="col" className="num">
-              By the upper end, ft
-            </th>
-            <th scope="col" className="num">
-              Difference, ft
-            </th>
-            <th scope="col">Before the work</th>
-            <th scope="col">Seen open after</th>
-          </tr>
-        </thead>
+        <Heads
+          of={[
+            "Branch",
+            { num: "By the lower end, ft" },
+            { num: "By the upper end, ft" },
+            { num: "Difference, ft" },
+            "Before the work",
+            "Seen open after",
+          ]}
+        />
         <tbody>
           {tally.map((row) => (
             <Row key={row.tieInId} row={row} file={file} />

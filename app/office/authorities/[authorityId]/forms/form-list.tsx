@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Empty } from "#app/_components/empty.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { counted } from "#app/lines/[lineId]/names.ts";
 import { PERMIT_KIND_WORDS } from "#app/lines/[lineId]/terms.ts";
@@ -26,16 +27,7 @@ export function FormList({
       ) : (
         <Scroll>
           <table className="plain">
-            <thead>
-              <tr>
-                <th scope="col">Form</th>
-                <th scope="col">Permit</th>
-                <th scope="col" className="num">
-                  Version
-                </th>
-                <th scope="col">Fields</th>
-              </tr>
-            </thead>
+            <Heads of={["Form", "Permit", { num: "Version" }, "Fields"]} />
             <tbody>
               {forms.map((form) => (
                 <tr key={form.id}>

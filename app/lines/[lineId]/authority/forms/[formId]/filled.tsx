@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import type { AuthorityForm } from "#lib/domain/facts/form.ts";
 import { fieldTitle } from "#lib/domain/form/field-title.ts";
@@ -14,13 +15,7 @@ export function Filled({ fields }: { readonly fields: readonly Numbered[] }) {
   return (
     <Scroll>
       <table className="plain">
-        <thead>
-          <tr>
-            <th scope="col">Field</th>
-            <th scope="col">What stands there</th>
-            <th scope="col">From</th>
-          </tr>
-        </thead>
+        <Heads of={["Field", "What stands there", "From"]} />
         <tbody>
           {fields.map(({ answer, at }) => (
             <tr key={answer.field.name}>

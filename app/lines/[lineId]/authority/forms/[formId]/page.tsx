@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { FormPictureView } from "#app/_components/form-picture.client.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Section } from "#app/_components/section.tsx";
@@ -163,14 +164,7 @@ function Made({
     <div className="scroll">
       <table className="plain">
         <caption>PDFs of this form, newest first</caption>
-        <thead>
-          <tr>
-            <th scope="col">Made</th>
-            <th scope="col">By</th>
-            <th scope="col">How it came out</th>
-            <th scope="col">Document</th>
-          </tr>
-        </thead>
+        <Heads of={["Made", "By", "How it came out", "Document"]} />
         <tbody>
           {made.map((job) => (
             <tr key={job.id}>

@@ -1,5 +1,6 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { onPage, Pages } from "#app/_components/pages.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { counted } from "#app/lines/[lineId]/names.ts";
@@ -38,13 +39,7 @@ export function Mappings({
   const table = (
     <Scroll>
       <table className={`plain ${stacked["stacked"]} ${styles["mapping"]}`}>
-        <thead>
-          <tr>
-            <th scope="col">Field</th>
-            <th scope="col">Printed beside it</th>
-            <th scope="col">What goes in</th>
-          </tr>
-        </thead>
+        <Heads of={["Field", "Printed beside it", "What goes in"]} />
         <tbody>
           {onPage(numbered, from, MOST_FIELDS_SHOWN).map(({ field, at }) => (
             <FieldRow key={field.name} form={form} field={field} at={at} may={may} />

@@ -6,6 +6,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { FormPictureView } from "#app/_components/form-picture.client.tsx";
+import { Heads } from "#app/_components/heads.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { pageFrom } from "#app/_components/pages.tsx";
@@ -188,14 +189,7 @@ function Versions({ form }: { readonly form: AuthorityForm }) {
   return (
     <div className="scroll">
       <table className="plain">
-        <thead>
-          <tr>
-            <th scope="col">Version</th>
-            <th scope="col">Saved</th>
-            <th scope="col">By</th>
-            <th scope="col">PDF</th>
-          </tr>
-        </thead>
+        <Heads of={["Version", "Saved", "By", "PDF"]} />
         <tbody>
           {listFormVersions(db(), form.id).map(({ version, savedAt, savedBy, fileName }) => (
             <tr key={version}>
