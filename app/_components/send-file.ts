@@ -1,6 +1,7 @@
 import { err, ok, type Result } from "#lib/result.ts";
 
-interface Sending {
+/** A file on its way. */
+export interface Sending {
   readonly file: File;
   readonly signal: AbortSignal;
   readonly onProgress: (percent: number) => void;

@@ -1,10 +1,10 @@
 "use client";
 
-import { useEffect, useId, useRef, useState } from "react";
+import { useId, useRef } from "react";
 import { formatBytes } from "./bytes.ts";
 import { sendFile } from "./send-file.ts";
 import styles from "./upload.module.css";
-import { useEarlyFile } from "./use-early-file.ts";
+import { type UploadStage, useUpload } from "./use-upload.ts";
 
 interface UploadProps {
   readonly lineId: string;
@@ -22,12 +22,6 @@ interface UploadProps {
 
 const PICTURES = ".jpg,.jpeg,.png,image/jpeg,image/png";
 
-type Stage =
-  | { readonly at: "empty" }
-  | { readonly at: "sending"; readonly name: string; readonly percent: number }
-  | { readonly at: "stored"; readonly id: string; readonly name: string; readonly size: string }
-  | { readonly at: "refused"; readonly message: string };
-
 /**
  * A file to go with a form. It is stored as soon as it is chosen, with its progress shown; the form
  * sends only the id of what was stored. A refusal says why and what to do.
@@ -41,47 +35,14 @@ export function Upload({
   picture = false,
   onStored,
 }: UploadProps) {
-  const start: Stage =
-    stored === undefined
-      ? { at: "empty" }
-      : { at: "stored", id: stored.id, name: stored.name, size: "" };
-  const [stage, setStage] = useState<Stage>(start);
   const input = useRef<HTMLInputElement>(null);
-  const abort = useRef<AbortController | null>(null);
   const id = useId();
-
-  useEffect(() => {
-    const form = input.current?.form;
-    const clear = () => setStage({ at: "empty" });
-    form?.addEventListener("reset", clear);
-    return () => {
-      form?.removeEventListener("reset", clear);
-      abort.current?.abort();
-    };
-  }, []);
-
-  useEarlyFile(input, take);
-
-  async function take(file: File) {
-    abort.current?.abort();
-    const sending = new AbortController();
-    abort.current = sending;
-    setStage({ at: "sending", name: file.name, percent: 0 });
-    const sent = await sendFile({
-      lineId,
-      file,
-      signal: sending.signal,
-      onProgress: (percent) => setStage({ at: "sending", name: file.name, percent }),
-    });
-    if (sending.signal.aborted) return;
-    if (input.current !== null) input.current.value = "";
-    setStage(
-      sent.ok
-        ? { at: "stored", id: sent.value, name: file.name, size: formatBytes(file.size) }
-        : { at: "refused", message: sent.error },
-    );
-    if (sent.ok) onStored?.({ id: sent.value, name: file.name });
-  }
+  const { stage, take, drop } = useUpload({
+    input,
+    ...(stored === undefined ? {} : { start: { at: "stored", ...stored, bytes: null } }),
+    send: (sending) => sendFile({ lineId, ...sending }),
+    onStored,
+  });
 
   return (
     <div className="field">
@@ -106,20 +67,19 @@ export function Upload({
       />
       <input type="hidden" name={name} value={stage.at === "stored" ? stage.id : ""} />
       <span id={`${id}-stage`} role="status">
-        <StageWords
-          stage={stage}
-          onDrop={() => {
-            abort.current?.abort();
-            setStage({ at: "empty" });
-            onStored?.(null);
-          }}
-        />
+        <StageWords stage={stage} onDrop={drop} />
       </span>
     </div>
   );
 }
 
-function StageWords({ stage, onDrop }: { readonly stage: Stage; readonly onDrop: () => void }) {
+function StageWords({
+  stage,
+  onDrop,
+}: {
+  readonly stage: UploadStage;
+  readonly onDrop: () => void;
+}) {
   switch (stage.at) {
     case "empty":
       return null;
@@ -138,7 +98,7 @@ function StageWords({ stage, onDrop }: { readonly stage: Stage; readonly onDrop:
     case "stored":
       return (
         <span>
-          {stage.name} uploaded{stage.size === "" ? "" : ` (${stage.size})`}.{" "}
+          {stage.name} uploaded{stage.bytes === null ? "" : ` (${formatBytes(stage.bytes)})`}.{" "}
           <button type="button" className="link-button" onClick={onDrop}>
             Remove
           </button>

@@ -1,7 +1,7 @@
 import { countSave } from "#db/queries/revision.ts";
 import { insertRow } from "#db/queries/row.ts";
 import type { Permit, PermitKind } from "#lib/domain/facts/permit.ts";
-import { permitName } from "#lib/domain/permit/steps.ts";
+import { permitName } from "#lib/domain/permit/say.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { ok, type Result } from "#lib/result.ts";

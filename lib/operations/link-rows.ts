@@ -10,6 +10,7 @@ import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { Act } from "./act.ts";
 import { refuse } from "./change.ts";
 import { hashSecret } from "./link-door.ts";
+import { waitingJob } from "./waiting-job.ts";
 
 interface Wanted {
   readonly lineId: string;
@@ -51,17 +52,5 @@ export function putLink(db: Db, act: Act, link: PrivateLink): void {
 /** Has the letter's PDF made where it is not there yet: what is signed is its bytes. */
 export function askForPaper(db: Db, act: Act, { lineId, notice }: Omit<Wanted, "days" | "secret">) {
   if (notice.uploadId !== null) return;
-  insertJob(db, {
-    id: act.newId(),
-    lineId,
-    kind: "letters",
-    subjectIds: [notice.id],
-    state: "waiting",
-    attempts: 0,
-    problem: "",
-    uploadId: null,
-    by: act.actor.name,
-    createdAt: act.now,
-    endedAt: null,
-  });
+  insertJob(db, waitingJob(act, { lineId, kind: "letters", subjectIds: [notice.id] }));
 }

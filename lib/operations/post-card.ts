@@ -1,7 +1,7 @@
 import { countSave } from "#db/queries/revision.ts";
 import { updateRow } from "#db/queries/row.ts";
 import type { Permit } from "#lib/domain/facts/permit.ts";
-import { permitName } from "#lib/domain/permit/steps.ts";
+import { permitName } from "#lib/domain/permit/say.ts";
 import type { Day } from "#lib/domain/time/day.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
 import { ok, type Result } from "#lib/result.ts";

@@ -7,9 +7,9 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { wrongDays } from "./link-rows.ts";
-import { mailingJob } from "./mailing-job.ts";
 import { type CodeWish, putCode } from "./printed-codes.ts";
 import { deadLinks } from "./send-notices.ts";
+import { waitingJob } from "./waiting-job.ts";
 
 interface Printing {
   readonly lineId: string;
@@ -32,7 +32,7 @@ export function printMailing(act: Act, printing: Printing): Result<{ jobId: stri
     const found = sentOf(file, noticeIds);
     if (!found.ok) return found;
     const notices = found.value;
-    const job = mailingJob(act, { lineId, noticeIds });
+    const job = waitingJob(act, { lineId, kind: "mailing", subjectIds: noticeIds });
     const again = codes === undefined ? "without codes" : "with new codes";
     return ok({
       value: { jobId: job.id },

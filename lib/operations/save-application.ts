@@ -2,7 +2,7 @@ import { insertRow, updateRow } from "#db/queries/row.ts";
 import { APPLICATION, type Application } from "#lib/domain/facts/application.ts";
 import { usualRow } from "#lib/domain/facts/field.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { KIND_NAMES } from "#lib/domain/permit/steps.ts";
+import { kindName } from "#lib/domain/permit/say.ts";
 import { rowShapes } from "#lib/exchange/shape.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
@@ -36,7 +36,7 @@ export function saveApplication(
     const same = JSON.stringify(before ?? null) === JSON.stringify(after);
     return ok({
       value: null,
-      sentence: same ? null : `Changed the application for the ${KIND_NAMES[after.permitKind]}.`,
+      sentence: same ? null : `Changed the application for the ${kindName(after.permitKind)}.`,
       detail: { before: before ?? null, after },
       write: (db) => {
         if (!updateRow(db, "applications", { lineId, row: after }))

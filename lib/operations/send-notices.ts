@@ -34,11 +34,11 @@ import { changeLine, refuse } from "./change.ts";
 import { findDraft } from "./draft.ts";
 import { isDemandable } from "./draft-notices.ts";
 import { newLink, putLink, wrongDays } from "./link-rows.ts";
-import { mailingJob } from "./mailing-job.ts";
 import { outgoingOf, SECRET_GAP, wrongAddress } from "./outgoing.ts";
 import { pastDay } from "./past-day.ts";
 import { CODED_METHODS, type CodeWish, putCode } from "./printed-codes.ts";
 import { wrongNumber } from "./record-delivery.ts";
+import { waitingJob } from "./waiting-job.ts";
 
 interface Sending {
   readonly lineId: string;
@@ -114,7 +114,7 @@ export function sendNotices(
       write: (one) => {
         for (const each of sent) write(one, { act, file, office, sent: each, sending });
         if (sending.print !== undefined && method !== "mail-message")
-          insertJob(one, mailingJob(act, { lineId, noticeIds }));
+          insertJob(one, waitingJob(act, { lineId, kind: "mailing", subjectIds: noticeIds }));
       },
     });
   });

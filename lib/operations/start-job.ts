@@ -1,11 +1,12 @@
 import { insertJob } from "#db/queries/job.ts";
-import { JOB_KINDS, type Job, type JobKind } from "#lib/domain/facts/job.ts";
+import { JOB_KINDS, type JobKind } from "#lib/domain/facts/job.ts";
 import type { ListName } from "#lib/domain/facts/list-name.ts";
 import { LABEL_SHEETS, labelSheet } from "#lib/domain/mailing/label-sheets.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { formsOf } from "./forms-of.ts";
+import { waitingJob } from "./waiting-job.ts";
 
 interface JobOrder {
   readonly lineId: string;
@@ -73,19 +74,7 @@ export function startJob(
       return refuse("missing-value", "subjectIds", `Select one of the ${one}`);
     if (kind === "labels" && labelSheet(subjectIds[0]) === null)
       return refuse("bad-value", "subjectIds", "Choose a label sheet");
-    const job: Job = {
-      id: act.newId(),
-      lineId,
-      kind,
-      subjectIds: [...subjectIds],
-      state: "waiting",
-      attempts: 0,
-      problem: "",
-      uploadId: null,
-      by: act.actor.name,
-      createdAt: act.now,
-      endedAt: null,
-    };
+    const job = waitingJob(act, { lineId, kind, subjectIds });
     return ok({
       value: { jobId: job.id },
       sentence: `Requested ${KIND_WORDS[kind]}.`,

@@ -15,13 +15,12 @@ import { finalBar } from "#lib/domain/packet/final-bar.ts";
 import { RESUBMITS, resubmissionBar } from "#lib/domain/permit/corrections.ts";
 import { inspectionBar } from "#lib/domain/permit/inspections.ts";
 import { orderBar } from "#lib/domain/permit/order.ts";
+import { permitName, permitStanding } from "#lib/domain/permit/say.ts";
 import { PERMIT_STATE_WORDS } from "#lib/domain/permit/state-words.ts";
 import {
   deedsOfStep,
   lastStepOf,
   nextStatesOf,
-  permitName,
-  permitStanding,
   permitStateOf,
   stepsOf,
 } from "#lib/domain/permit/steps.ts";

@@ -5,7 +5,7 @@ import type { CallOutcome, CallPurpose } from "#lib/domain/facts/household-call.
 import type { Material } from "#lib/domain/facts/line.ts";
 import { MATERIAL_WORDS as SENTENCE_WORDS } from "#lib/domain/facts/line-words.ts";
 
-import type { InspectionResult, PermitKind } from "#lib/domain/facts/permit.ts";
+import type { InspectionResult } from "#lib/domain/facts/permit.ts";
 import type { Place, Spread } from "#lib/domain/facts/scope.ts";
 import type { UnknownShares } from "#lib/domain/facts/split.ts";
 import type { UtilityAnswer, UtilityKind } from "#lib/domain/facts/utility-response.ts";
@@ -136,13 +136,6 @@ export const CHASE_WORDS: Record<ChaseReason, string> = {
   "not-settled": "Replied, not settled",
   "reply-awaited": "Reply awaited",
   "delivery-unknown": "Delivery not confirmed",
-};
-
-export const PERMIT_KIND_WORDS: Record<PermitKind, string> = {
-  "side-sewer": "Side sewer permit",
-  "street-use": "Street use permit",
-  connection: "Connection permit",
-  other: "Other permit",
 };
 
 export const UTILITY_KIND_WORDS: Record<UtilityKind, string> = {

@@ -1,8 +1,8 @@
 "use client";
 
-import { useEffect, useId, useRef, useState } from "react";
+import { useId, useRef } from "react";
 import { sendFileTo } from "#app/_components/send-file.ts";
-import { useEarlyFile } from "#app/_components/use-early-file.ts";
+import { type UploadStage, useUpload } from "#app/_components/use-upload.ts";
 
 interface LinkFileWords {
   readonly label: string;
@@ -15,12 +15,6 @@ interface LinkFileWords {
   readonly stored: string;
 }
 
-type Stage =
-  | { readonly at: "empty" }
-  | { readonly at: "sending"; readonly name: string; readonly percent: number }
-  | { readonly at: "stored"; readonly id: string; readonly name: string }
-  | { readonly at: "refused"; readonly message: string };
-
 /** A photo or paper to go with an answer, sent as soon as it is chosen. */
 export function LinkFile({
   to,
@@ -31,47 +25,12 @@ export function LinkFile({
   readonly name: string;
   readonly words: LinkFileWords;
 }) {
-  const [stage, setStage] = useState<Stage>({ at: "empty" });
   const input = useRef<HTMLInputElement>(null);
-  const abort = useRef<AbortController | null>(null);
   const id = useId();
-
-  useEffect(() => {
-    const form = input.current?.form;
-    const clear = () => setStage({ at: "empty" });
-    form?.addEventListener("reset", clear);
-    return () => {
-      form?.removeEventListener("reset", clear);
-      abort.current?.abort();
-    };
-  }, []);
-
-  useEarlyFile(input, take);
-
-  async function take(file: File) {
-    abort.current?.abort();
-    const sending = new AbortController();
-    abort.current = sending;
-    setStage({ at: "sending", name: file.name, percent: 0 });
-    const sent = await sendFileTo(to, {
-      file,
-      signal: sending.signal,
-      onProgress: (percent) => setStage({ at: "sending", name: file.name, percent }),
-      broken: words.broken,
-    });
-    if (sending.signal.aborted) return;
-    if (input.current !== null) input.current.value = "";
-    setStage(
-      sent.ok
-        ? { at: "stored", id: sent.value, name: file.name }
-        : { at: "refused", message: sent.error },
-    );
-  }
-
-  function drop() {
-    abort.current?.abort();
-    setStage({ at: "empty" });
-  }
+  const { stage, take, drop } = useUpload({
+    input,
+    send: (sending) => sendFileTo(to, { ...sending, broken: words.broken }),
+  });
 
   return (
     <div className="field">
@@ -108,7 +67,10 @@ export function LinkFile({
   );
 }
 
-function saidOf(stage: Extract<Stage, { at: "sending" | "stored" }>, words: LinkFileWords): string {
+function saidOf(
+  stage: Extract<UploadStage, { at: "sending" | "stored" }>,
+  words: LinkFileWords,
+): string {
   if (stage.at === "stored") return words.stored.replace("{name}", stage.name);
   return words.storing.replace("{name}", stage.name).replace(" 0 %", ` ${stage.percent} %`);
 }

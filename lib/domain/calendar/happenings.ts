@@ -1,7 +1,8 @@
 import type { ClockEvent } from "../facts/clock-rule.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Delivery, Notice } from "../facts/notice.ts";
-import { permitName, stepsOf } from "../permit/steps.ts";
+import { permitName } from "../permit/say.ts";
+import { stepsOf } from "../permit/steps.ts";
 import type { Day } from "../time/day.ts";
 import { formatDate } from "../time/format-day.ts";
 

@@ -8,7 +8,7 @@ import type { Clock } from "../findings/clock.ts";
 import { answerOf } from "../notices/answered.ts";
 import { arrivalOf, cameBack } from "../notices/arrival.ts";
 import { isReplaced } from "../notices/told.ts";
-import { permitName } from "../permit/steps.ts";
+import { permitName } from "../permit/say.ts";
 import type { Day } from "../time/day.ts";
 import { addDays } from "../time/days.ts";
 import { formatFullDay } from "../time/format-day.ts";

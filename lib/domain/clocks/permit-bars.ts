@@ -4,7 +4,8 @@ import type { LineFile } from "../facts/line-file.ts";
 import type { Permit, PermitState } from "../facts/permit.ts";
 import type { Clock } from "../findings/clock.ts";
 import type { Report } from "../findings/report.ts";
-import { isInForce, KIND_NAMES, permitStanding, permitStateOf } from "../permit/steps.ts";
+import { kindName, permitStanding } from "../permit/say.ts";
+import { isInForce, permitStateOf } from "../permit/steps.ts";
 import type { Day } from "../time/day.ts";
 import { formatDay } from "../time/format-day.ts";
 import { clocksOf } from "./clocks.ts";
@@ -61,7 +62,7 @@ function becauseOf(
   file: LineFile,
   { need, open, clocks, today }: Around & { need: PermitNeed; open: readonly Permit[] },
 ): string {
-  const name = KIND_NAMES[need.kind];
+  const name = kindName(need.kind);
   const why = need.because === "" ? "" : `, and ${need.because}`;
   if (open.length === 0) return `there is no ${name}${why}`;
   const standings = open.map((permit) => {

@@ -4,7 +4,8 @@ import type { ClockRule } from "../facts/clock-rule.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Permit } from "../facts/permit.ts";
 import type { Clock } from "../findings/clock.ts";
-import { isDoneWith, isInForce, permitName, permitStateOf, stepsOf } from "../permit/steps.ts";
+import { permitName } from "../permit/say.ts";
+import { isDoneWith, isInForce, permitStateOf, stepsOf } from "../permit/steps.ts";
 import { formatFullDay } from "../time/format-day.ts";
 
 /**

@@ -2,7 +2,8 @@ import { feesOf } from "../application/fees.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Report } from "../findings/report.ts";
 import { formatCents } from "../money/format-cents.ts";
-import { isNeverIssued, permitName, permitStateOf } from "../permit/steps.ts";
+import { permitName } from "../permit/say.ts";
+import { isNeverIssued, permitStateOf } from "../permit/steps.ts";
 import type { DueThing } from "./answer.ts";
 
 /** Permits of which something was paid, and whose fees come to more by now, or have to come back in part. */

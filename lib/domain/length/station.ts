@@ -25,6 +25,11 @@ export function plainFeet(length: Cft): string {
   return length < 0 ? `-${text}` : text;
 }
 
+/** `20.4 ± 1.0`; `20.4` where nothing is known of how far off it may be. */
+export function feetWithin(at: Cft, off: Cft | null): string {
+  return off === null ? plainFeet(at) : `${plainFeet(at)} ± ${plainFeet(off)}`;
+}
+
 /** To the nearest tenth of a foot: what is computed is never finer than a counter can be read. */
 export function toTenth(length: Cft): Cft {
   return Math.round(length / 10) * 10 + 0;

@@ -1,7 +1,8 @@
 import { type Applies, requirementApplies } from "../application/conditions.ts";
 import type { Requirement } from "../facts/authority.ts";
 import type { Permit, PermitKind, RequirementMark } from "../facts/permit.ts";
-import { isInForce, KIND_NAMES, permitSentence, permitStateOf } from "../permit/steps.ts";
+import { kindName, permitSentence } from "../permit/say.ts";
+import { isInForce, permitStateOf } from "../permit/steps.ts";
 import { paperState } from "./application-states.ts";
 import type { PacketCheck } from "./packet.ts";
 import type { PacketInput, SheetState } from "./packet-input.ts";
@@ -58,7 +59,7 @@ function permitState(kind: PermitKind, { file, report }: PacketInput): SheetStat
   });
   const words = (permit: Permit) => `${permitSentence(file, permit, report.today)}.`;
   if (good !== undefined) return { complete: true, sentences: [words(good)] };
-  const none = `There is no ${KIND_NAMES[kind]} in the file.`;
+  const none = `There is no ${kindName(kind)} in the file.`;
   return { complete: false, sentences: permits.length === 0 ? [none] : permits.map(words) };
 }
 

@@ -5,7 +5,7 @@ import type { Observation, Run } from "../facts/run.ts";
 import { videoTime } from "../facts/video.ts";
 import type { EntryFinding, StationedObservation, TieInFinding } from "../findings/report.ts";
 import type { Cft } from "../length/station.ts";
-import { plainFeet } from "../length/station.ts";
+import { feetWithin, plainFeet } from "../length/station.ts";
 import { heading, list, paragraph, pictures, table } from "../paper/common.ts";
 import type { LetterBlock, LetterPicture } from "../paper/letter.ts";
 import { EN } from "../paper/words-en.ts";
@@ -140,7 +140,7 @@ function tieInRow({ file, report }: PacketInput, finding: TieInFinding): string[
   const { tieIn } = finding;
   return [
     tieIn.label,
-    finding.station === null ? "unknown" : seenAt(finding.station, finding.uncertainty),
+    finding.station === null ? "unknown" : feetWithin(finding.station, finding.uncertainty),
     entry?.label ?? "none",
     entry ? recordedAt(found?.recordStation ?? null, entry) : "–",
     scheduleSide(finding.side, finding.compass),
@@ -153,12 +153,7 @@ function tieInRow({ file, report }: PacketInput, finding: TieInFinding): string[
 /** As the record has it, with how far off it says that may be. */
 function recordedAt(station: Cft | null, entry: RecordEntry | undefined): string {
   const at = station ?? entry?.distance ?? null;
-  return at === null ? feet(null) : seenAt(at, entry?.uncertainty ?? null);
-}
-
-/** `20.4 ± 1.0` */
-function seenAt(station: Cft, off: Cft | null): string {
-  return off === null ? plainFeet(station) : `${plainFeet(station)} ± ${plainFeet(off)}`;
+  return at === null ? feet(null) : feetWithin(at, entry?.uncertainty ?? null);
 }
 
 /** `4 in clay`; what is not known of either is said. */

@@ -4,7 +4,7 @@ import { formatAddress } from "../party/address.ts";
 import { formatPhone } from "../party/phone.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import { type CorrectionRound, openItems, roundsOf } from "../permit/corrections.ts";
-import { permitName } from "../permit/steps.ts";
+import { permitName } from "../permit/say.ts";
 import { sayCount } from "../say/count.ts";
 import type { Day } from "../time/day.ts";
 import { table } from "./common.ts";

@@ -5,7 +5,8 @@ import { sayCount } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
 import type { Day } from "../time/day.ts";
 import { formatDate } from "../time/format-day.ts";
-import { permitName, stepsOf } from "./steps.ts";
+import { permitName } from "./say.ts";
+import { stepsOf } from "./steps.ts";
 
 type CorrectionFile = Pick<LineFile, "permitSteps" | "corrections">;
 

@@ -2,7 +2,7 @@ import type { InspectionKind } from "../facts/authority.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Inspection, Permit } from "../facts/permit.ts";
 import { sayList } from "../say/say-list.ts";
-import { permitName } from "./steps.ts";
+import { permitName } from "./say.ts";
 
 type InspectionFile = Pick<LineFile, "inspections" | "authority">;
 

@@ -1,14 +1,8 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Permit, PermitState } from "../facts/permit.ts";
 import type { AwaitedStep, PermitOrder, WaitingStep } from "../facts/permit-rule.ts";
-import {
-  isInForce,
-  KIND_NAMES,
-  permitStanding,
-  permitStateOf,
-  stepsOf,
-  usualStepsOf,
-} from "./steps.ts";
+import { kindName, permitStanding } from "./say.ts";
+import { isInForce, permitStateOf, stepsOf, usualStepsOf } from "./steps.ts";
 
 type OrderFile = Pick<LineFile, "authority" | "permits" | "permitSteps">;
 
@@ -48,14 +42,14 @@ export function orderBar(
   );
   if (order === undefined) return null;
   const source = order.citation === "" ? "" : ` (${order.citation})`;
-  const rule = `The ${KIND_NAMES[kind]} ${STEP_WORDS[order.step]} until the ${KIND_NAMES[order.waitsFor]} ${UNTIL_WORDS[order.until]}${source}`;
+  const rule = `The ${kindName(kind)} ${STEP_WORDS[order.step]} until the ${kindName(order.waitsFor)} ${UNTIL_WORDS[order.until]}${source}`;
   return `${rule}: ${standingOf(file, order)}`;
 }
 
 function standingOf(file: OrderFile, { waitsFor }: PermitOrder): string {
   const others = file.permits.filter(({ kind }) => kind === waitsFor);
   return others.length === 0
-    ? `there is no ${KIND_NAMES[waitsFor]} in the file`
+    ? `there is no ${kindName(waitsFor)} in the file`
     : others.map((permit) => permitStanding(file, permit)).join(", ");
 }
 

@@ -1,6 +1,14 @@
-import type { PermitState, RequirementState } from "../facts/permit.ts";
+import type { PermitKind, PermitState, RequirementState } from "../facts/permit.ts";
 
-/** Where a permit is, in a list or after a comma; in a sentence `permitStanding` says it. */
+/** What a kind of permit is called, where it stands alone. */
+export const PERMIT_KIND_WORDS: Record<PermitKind, string> = {
+  "side-sewer": "Side sewer permit",
+  "street-use": "Street use permit",
+  connection: "Connection permit",
+  other: "Other permit",
+};
+
+/** Where a permit is, in a list or after a comma; in a sentence `permitStanding` (say.ts) says it. */
 export const PERMIT_STATE_WORDS: Record<PermitState, string> = {
   drafting: "being drafted",
   emergency: "emergency work, permit afterward",

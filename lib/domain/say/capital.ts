@@ -2,3 +2,8 @@
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
+
+/** The same words without a capital first, to stand inside of a sentence. */
+export function uncapital(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
+}

@@ -2,13 +2,8 @@ import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { WHITE_LINE_WORDS } from "#lib/domain/clocks/white-line.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import {
-  INSPECTION_WORDS,
-  optionsOf,
-  PERMIT_KIND_WORDS,
-  UTILITY_ANSWER_WORDS,
-  UTILITY_KIND_WORDS,
-} from "../terms.ts";
+import { PERMIT_KIND_WORDS } from "#lib/domain/permit/state-words.ts";
+import { INSPECTION_WORDS, optionsOf, UTILITY_ANSWER_WORDS, UTILITY_KIND_WORDS } from "../terms.ts";
 
 /** The call, and the white-lining before it with its photo. */
 export function locateColumns({ uploads }: Pick<LineFile, "uploads">): GridColumn[] {

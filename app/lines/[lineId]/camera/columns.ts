@@ -1,21 +1,21 @@
 import type { GridColumn, LookedUp } from "#app/_components/grid/column.ts";
 import { usualRow } from "#lib/domain/facts/field.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { FITTING_WORDS, SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
+import { SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
 import { RUN, type Run } from "#lib/domain/facts/run.ts";
 import {
   ANCHOR_WORDS,
   ANSWER_WORDS,
   DIRECTION_WORDS,
   FOOTAGE_FROM_WORDS,
-  materialChoices,
   OBSCURED_WORDS,
   POINT_WORDS,
   RUN_END_WORDS,
   SELF_LEVELING_WORDS,
   withNone,
 } from "../field-terms.ts";
-import { FITTING_SYNONYMS, FOOTAGE_FROM_SYNONYMS, SIDE_SYNONYMS } from "../synonyms.ts";
+import { pipeColumns } from "../pipe-columns.ts";
+import { FOOTAGE_FROM_SYNONYMS, SIDE_SYNONYMS } from "../synonyms.ts";
 import { optionsOf } from "../terms.ts";
 
 export const RUN_COLUMNS: readonly GridColumn[] = [
@@ -214,22 +214,7 @@ export function tieInColumns(
     ...(faces === null
       ? []
       : [{ key: "faces", title: "Faces", kind: "text", width: 12, computed: faces } as const]),
-    { key: "diameter", title: "Size", kind: "inches", width: 6 },
-    {
-      key: "material",
-      title: "Material",
-      kind: "choice",
-      choices: materialChoices(),
-      width: 16,
-      pasteHeadings: ["pipe material"],
-    },
-    {
-      key: "fitting",
-      title: "Fitting",
-      kind: "choice",
-      choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
-      width: 9,
-    },
+    ...pipeColumns(),
     { key: "note", title: "Note", kind: "text", width: 26 },
   ];
 }

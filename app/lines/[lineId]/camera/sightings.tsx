@@ -8,7 +8,7 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
 import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import type { StationedObservation, TieInFinding } from "#lib/domain/findings/report.ts";
-import { plainFeet } from "#lib/domain/length/station.ts";
+import { feetWithin, plainFeet } from "#lib/domain/length/station.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 import { undoableMove } from "#lib/domain/run/sighting-moves.ts";
 import { upTheLine } from "#lib/domain/tiein/up-the-line.ts";
@@ -88,7 +88,7 @@ function TieInCells({ finding, ...part }: LinePart & { readonly finding: TieInFi
         <SameAs finding={finding} {...part} />
       </th>
       <td className="num nowrap" data-title="Station, ft:">
-        {stationCell(station, uncertainty)}
+        {station === null ? "no station" : feetWithin(station, uncertainty)}
       </td>
       <td data-title="Side:">{sideWords(side, compass)}</td>
       <td>{seenAs(finding)}</td>
@@ -107,13 +107,6 @@ function TieInCells({ finding, ...part }: LinePart & { readonly finding: TieInFi
       </td>
     </>
   );
-}
-
-function stationCell(station: number | null, uncertainty: number | null): string {
-  if (station === null) return "no station";
-  return uncertainty === null
-    ? plainFeet(station)
-    : `${plainFeet(station)} ± ${plainFeet(uncertainty)}`;
 }
 
 function seenAs({ tieIn }: TieInFinding): string {

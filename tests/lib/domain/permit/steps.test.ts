@@ -1,13 +1,12 @@
 import { expect, test } from "vitest";
 import { PERMIT_STATES, type PermitState } from "#lib/domain/facts/permit.ts";
 import { moverOf } from "#lib/domain/permit/mover.ts";
+import { nextPermitStates } from "#lib/domain/permit/moves.ts";
+import { permitSentence, permitStanding } from "#lib/domain/permit/say.ts";
 import {
   isDoneWith,
   isInForce,
   lastStepOf,
-  nextPermitStates,
-  permitSentence,
-  permitStanding,
   permitStateOf,
   usualStepsOf,
 } from "#lib/domain/permit/steps.ts";

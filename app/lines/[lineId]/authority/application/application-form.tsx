@@ -12,8 +12,9 @@ import {
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { PermitKind } from "#lib/domain/facts/permit.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
+import { PERMIT_KIND_WORDS } from "#lib/domain/permit/state-words.ts";
 import { scopeTotal } from "#lib/domain/sharing/scope-in-force.ts";
-import { optionsOf, PERMIT_KIND_WORDS } from "../../terms.ts";
+import { optionsOf } from "../../terms.ts";
 import { saveApplicationAction } from "./actions.ts";
 
 /** What the application for one kind of permit says beside the facts of the line. */

@@ -8,12 +8,12 @@ import { cutAreas } from "#lib/domain/application/surface-area.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { PERMIT_KINDS, type PermitKind } from "#lib/domain/facts/permit.ts";
 import { type DrawingCheck, drawingChecklist } from "#lib/domain/packet/drawing-checklist.ts";
+import { PERMIT_KIND_WORDS } from "#lib/domain/permit/state-words.ts";
 import { sayList } from "#lib/domain/say/say-list.ts";
 import { lineFileOf } from "../../file.ts";
 import { LineGrid } from "../../line-grid.tsx";
 import { counted } from "../../names.ts";
 import { QuestionHead } from "../../question-head.tsx";
-import { PERMIT_KIND_WORDS } from "../../terms.ts";
 import { ApplicationForm } from "./application-form.tsx";
 import { Areas } from "./areas.tsx";
 import {

@@ -1,10 +1,8 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import { BUILT_WORDS } from "#lib/domain/closing/built-parts.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { FITTING_WORDS } from "#lib/domain/facts/line-words.ts";
 import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
-import { materialChoices } from "../../field-terms.ts";
-import { FITTING_SYNONYMS } from "../../synonyms.ts";
+import { pipeColumns } from "../../pipe-columns.ts";
 import { optionsOf } from "../../terms.ts";
 
 /** What was measured once it was built: one row for each piece. */
@@ -36,22 +34,7 @@ export function builtColumns(file: LineFile): GridColumn[] {
       example: "14.0",
     },
     { key: "to", title: "To", kind: "feet", width: 8, hint: "Blank at a point", example: "22.0" },
-    { key: "diameter", title: "Size", kind: "inches", width: 6, example: "6" },
-    {
-      key: "material",
-      title: "Material",
-      kind: "choice",
-      choices: materialChoices(),
-      width: 16,
-      pasteHeadings: ["pipe material"],
-    },
-    {
-      key: "fitting",
-      title: "Fitting",
-      kind: "choice",
-      choices: optionsOf(FITTING_WORDS, FITTING_SYNONYMS),
-      width: 9,
-    },
+    ...pipeColumns({ example: "6" }),
     {
       key: "depthFrom",
       title: "Depth",

@@ -2,7 +2,7 @@ import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { roundsOf } from "#lib/domain/permit/corrections.ts";
-import { permitName } from "#lib/domain/permit/steps.ts";
+import { permitName } from "#lib/domain/permit/say.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
 
 /** The rounds that comments can belong to, the newest first. */

@@ -13,7 +13,7 @@ import {
   roundSentence,
   roundsOf,
 } from "#lib/domain/permit/corrections.ts";
-import { permitName } from "#lib/domain/permit/steps.ts";
+import { permitName } from "#lib/domain/permit/say.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { lineFileOf } from "../../file.ts";
 import { LineGrid } from "../../line-grid.tsx";

@@ -2,7 +2,7 @@ import { distinct } from "#app/_components/grid/choices.ts";
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { FEE_ENTRY_WORDS } from "#lib/domain/paper/fee-sheet.ts";
-import { permitName } from "#lib/domain/permit/steps.ts";
+import { permitName } from "#lib/domain/permit/say.ts";
 import { optionsOf } from "../../terms.ts";
 
 /** One amount a row, with the authority’s receipt. */

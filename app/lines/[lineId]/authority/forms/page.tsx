@@ -7,10 +7,10 @@ import { Section } from "#app/_components/section.tsx";
 import { db } from "#app/db.ts";
 import { emptyFields } from "#lib/domain/form/plan-form.ts";
 import { planOf } from "#lib/domain/packet/sheets-form.ts";
+import { PERMIT_KIND_WORDS } from "#lib/domain/permit/state-words.ts";
 import { formsOf } from "#lib/operations/forms-of.ts";
 import { lineFileOf } from "../../file.ts";
 import { QuestionHead } from "../../question-head.tsx";
-import { PERMIT_KIND_WORDS } from "../../terms.ts";
 
 export const metadata: Metadata = { title: "Forms" };
 

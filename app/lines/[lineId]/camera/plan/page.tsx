@@ -7,7 +7,7 @@ import { PageHead } from "#app/_components/page-head.tsx";
 import { PlanFigure } from "#app/_components/plan-figure.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { plainFeet } from "#lib/domain/length/station.ts";
+import { feetWithin, plainFeet } from "#lib/domain/length/station.ts";
 import { courseOf, pathBetween } from "#lib/domain/plan/course.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
 import { drawPlan, drawPlans, type PlanView } from "#lib/domain/strip/draw-plan.ts";
@@ -114,7 +114,9 @@ function Places({ report }: LinePart) {
                 {upTheLine(report.tieIns).map(({ tieIn, station, uncertainty, side, compass }) => (
                   <tr key={tieIn.id}>
                     <th scope="row">{tieIn.label}</th>
-                    <td className="num nowrap">{stationCell(station, uncertainty)}</td>
+                    <td className="num nowrap">
+                      {station === null ? "no station" : feetWithin(station, uncertainty)}
+                    </td>
                     <td className="nowrap">{sideWords(side, compass)}</td>
                     <td>{tieWords(report, tieIn.label)}</td>
                   </tr>
@@ -140,13 +142,6 @@ function Places({ report }: LinePart) {
       )}
     </>
   );
-}
-
-function stationCell(station: number | null, uncertainty: number | null): string {
-  if (station === null) return "no station";
-  return uncertainty === null
-    ? plainFeet(station)
-    : `${plainFeet(station)} ± ${plainFeet(uncertainty)}`;
 }
 
 function tieWords({ ties }: LinePart["report"], label: string) {

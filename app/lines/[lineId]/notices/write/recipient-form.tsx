@@ -34,6 +34,16 @@ export function RecipientForm({
   const others = othersFor(file, kind, proposed);
   const languages = letterLanguagesIn(file, office);
   const replyBy = replyByFor(file, kind, report.today);
+  const boxOf = (selected: boolean) => (recipient: Recipient) => (
+    <RecipientBox
+      key={boxValue(recipient)}
+      file={file}
+      kind={kind}
+      recipient={recipient}
+      language={languageWords(languages(recipient))}
+      selected={selected}
+    />
+  );
   if (proposed.length === 0 && others.length === 0) {
     return (
       <Empty title="No recipients yet.">
@@ -53,31 +63,13 @@ export function RecipientForm({
       ) : (
         <fieldset className="stack-tight">
           <legend>Suggested</legend>
-          {proposed.map((recipient) => (
-            <RecipientBox
-              key={boxValue(recipient)}
-              file={file}
-              kind={kind}
-              recipient={recipient}
-              language={languageWords(languages(recipient))}
-              selected
-            />
-          ))}
+          {proposed.map(boxOf(true))}
         </fieldset>
       )}
       {copies.length === 0 ? null : (
         <fieldset className="stack-tight">
           <legend>Copies, for their file</legend>
-          {copies.map((recipient) => (
-            <RecipientBox
-              key={boxValue(recipient)}
-              file={file}
-              kind={kind}
-              recipient={recipient}
-              language={languageWords(languages(recipient))}
-              selected
-            />
-          ))}
+          {copies.map(boxOf(true))}
         </fieldset>
       )}
       {others.length === 0 ? null : (
@@ -85,16 +77,7 @@ export function RecipientForm({
           <summary>Others on the line</summary>
           <fieldset className="stack-tight">
             <legend className="hidden">Others on the line</legend>
-            {others.map((recipient) => (
-              <RecipientBox
-                key={boxValue(recipient)}
-                file={file}
-                kind={kind}
-                recipient={recipient}
-                language={languageWords(languages(recipient))}
-                selected={false}
-              />
-            ))}
+            {others.map(boxOf(false))}
           </fieldset>
         </details>
       )}

@@ -9,7 +9,7 @@ import type { Permit } from "#lib/domain/facts/permit.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
-import { permitStanding } from "#lib/domain/permit/steps.ts";
+import { permitStanding } from "#lib/domain/permit/say.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay, formatNearDay } from "#lib/domain/time/format-day.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";

@@ -3,9 +3,9 @@ import { Empty } from "#app/_components/empty.tsx";
 import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { counted } from "#app/lines/[lineId]/names.ts";
-import { PERMIT_KIND_WORDS } from "#app/lines/[lineId]/terms.ts";
 import type { AuthorityForm } from "#lib/domain/facts/form.ts";
 import { undecidedFields } from "#lib/domain/form/undecided.ts";
+import { PERMIT_KIND_WORDS } from "#lib/domain/permit/state-words.ts";
 import { FormUpload } from "./form-upload.client.tsx";
 
 /** The authority's own forms, each in its newest version, and the way to add one. */

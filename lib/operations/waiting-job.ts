@@ -1,16 +1,16 @@
 import type { Job } from "#lib/domain/facts/job.ts";
 import type { Act } from "./act.ts";
 
-/** The job that prints these letters. */
-export function mailingJob(
+/** A job that waits for the worker, asked for by whoever acts. */
+export function waitingJob(
   act: Act,
-  { lineId, noticeIds }: { readonly lineId: string; readonly noticeIds: readonly string[] },
+  { lineId, kind, subjectIds }: Pick<Job, "lineId" | "kind" | "subjectIds">,
 ): Job {
   return {
     id: act.newId(),
     lineId,
-    kind: "mailing",
-    subjectIds: [...noticeIds],
+    kind,
+    subjectIds: [...subjectIds],
     state: "waiting",
     attempts: 0,
     problem: "",
