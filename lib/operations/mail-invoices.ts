@@ -14,7 +14,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { refuseHeld } from "./held.ts";
-import { messageIdOf, wrongAddress } from "./outgoing.ts";
+import { waitingMessage, wrongAddress } from "./outgoing.ts";
 
 interface MailingInvoices {
   readonly lineId: string;
@@ -104,25 +104,11 @@ function messageOf(
 ): Outgoing {
   const [paper] = accountPapers({ file, office, today: act.today }, [invoice.id]);
   if (paper === undefined) throw new Error(`There is no invoice ${invoice.id}`);
-  const id = act.newId();
   const subjects = [paper.subject, ...(paper.also === undefined ? [] : [paper.also.subject])];
-  return {
-    id,
-    lineId: file.line.id,
-    noticeId: null,
-    deliveryId: null,
+  return waitingMessage(act, {
+    ...{ lineId: file.line.id, office, party, noticeId: null, deliveryId: null },
     entryId: invoice.id,
-    uploadId: null,
-    toAddress: party.email,
-    toName: party.name,
     subject: subjects.join(" / "),
     text: invoiceText(paper),
-    messageId: messageIdOf(id, office),
-    state: "waiting",
-    attempts: 0,
-    nextTryAt: act.now,
-    problem: "",
-    createdAt: act.now,
-    sentAt: null,
-  };
+  });
 }

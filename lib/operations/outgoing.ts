@@ -41,20 +41,29 @@ export function outgoingOf(
     above?: string;
   },
 ): Outgoing {
+  const subjects = [letter.subject, ...(letter.also === undefined ? [] : [letter.also.subject])];
+  return waitingMessage(act, {
+    ...{ lineId, office, party, noticeId: delivery.noticeId, deliveryId: delivery.id },
+    entryId: null,
+    subject: subjects.join(" / "),
+    text: above === "" ? letterText(letter) : `${above}\n\n${letterText(letter)}`,
+  });
+}
+
+type Message = Pick<
+  Outgoing,
+  "lineId" | "noticeId" | "deliveryId" | "entryId" | "subject" | "text"
+> & { readonly office: Office; readonly party: Party };
+
+/** A message to a party that waits in the outbox from now on. */
+export function waitingMessage(act: Act, { office, party, ...message }: Message): Outgoing {
   const id = act.newId();
   return {
+    ...message,
     id,
-    lineId,
-    noticeId: delivery.noticeId,
-    deliveryId: delivery.id,
-    entryId: null,
     uploadId: null,
     toAddress: party.email,
     toName: party.name,
-    subject: [letter.subject, ...(letter.also === undefined ? [] : [letter.also.subject])].join(
-      " / ",
-    ),
-    text: above === "" ? letterText(letter) : `${above}\n\n${letterText(letter)}`,
     messageId: messageIdOf(id, office),
     state: "waiting",
     attempts: 0,

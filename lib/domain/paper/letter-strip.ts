@@ -5,6 +5,7 @@ import { faultsSeen } from "../run/faults.ts";
 import { mergeStretches } from "../say/merge.ts";
 import { scopeInForce } from "../sharing/scope-in-force.ts";
 import type { StripBand, StripDrawing, StripMark, StripPipe } from "../strip/drawing.ts";
+import { plainMark } from "../strip/plain-mark.ts";
 import { workTitle } from "./common.ts";
 import { knownOwner, type LetterFacts, whoOf } from "./facts.ts";
 import type { LetterBlock } from "./letter.ts";
@@ -40,8 +41,8 @@ function ticksTo(extent: Cft): Cft[] {
 }
 
 function endMarks({ words, report }: LetterFacts): StripMark[] {
-  const main = mark("main", "main", 0, words.strip.main);
-  const end = mark("upper-end", "upper-end", report.extent, words.strip.upperEnd);
+  const main = plainMark("main", "main", 0, words.strip.main);
+  const end = plainMark("upper-end", "upper-end", report.extent, words.strip.upperEnd);
   return [
     { ...main, sentence: words.strip.at(main.label, 0) },
     { ...end, sentence: words.strip.at(end.label, report.extent) },
@@ -52,7 +53,7 @@ function boundaryMarks({ file, words }: LetterFacts): StripMark[] {
   return file.points.map((point) => {
     const label = words.strip.boundary[point.kind];
     return {
-      ...mark(point.id, "point", point.station, label),
+      ...plainMark(point.id, "point", point.station, label),
       sentence: words.strip.at(label, point.station),
     };
   });
@@ -64,7 +65,7 @@ function entryMarks({ file, report, words }: LetterFacts): StripMark[] {
     const station = finding.station ?? finding.recordStation;
     if (!entry || station === null) return [];
     const sentence = words.strip.at(words.strip.onRecord(entry.label), station);
-    return [{ ...mark(entry.id, "entry", station, entry.label), sentence }];
+    return [{ ...plainMark(entry.id, "entry", station, entry.label), sentence }];
   });
 }
 
@@ -87,7 +88,7 @@ function tieInMark(
   const who = mine ? words.strip.you : whoOf(facts, finding);
   const { label } = finding.tieIn;
   return {
-    ...mark(finding.tieIn.id, "tie-in", station, mine ? `${label}  ${who}` : label),
+    ...plainMark(finding.tieIn.id, "tie-in", station, mine ? `${label}  ${who}` : label),
     whisker: finding.uncertainty ?? 0,
     side: finding.side,
     detail: asked ? words.strip.asked : "",
@@ -108,7 +109,7 @@ function workMarks(facts: LetterFacts): StripMark[] {
     if (item.place !== "point" || item.from === null) return [];
     const title = workTitle(item, facts);
     const sentence = words.strip.at(title, item.from);
-    return [{ ...mark(item.id, "fault", item.from, title), sentence }];
+    return [{ ...plainMark(item.id, "fault", item.from, title), sentence }];
   });
 }
 
@@ -117,7 +118,7 @@ function faultMarks({ file, report, words }: LetterFacts): StripMark[] {
     if (fault === null || from === null) return [];
     const label = words.fault[fault];
     const sentence = to === null ? words.strip.at(label, from) : words.strip.over(label, from, to);
-    return [{ ...mark(observationId, "fault", from, label), toStation: to, sentence }];
+    return [{ ...plainMark(observationId, "fault", from, label), toStation: to, sentence }];
   });
 }
 
@@ -204,19 +205,4 @@ function cell(
   hatch: StripBand["cells"][number]["hatch"],
 ): StripBand["cells"][number] {
   return { from, to, words, loud: false, hatch };
-}
-
-function mark(id: string, kind: StripMark["kind"], station: Cft, label: string): StripMark {
-  return {
-    id,
-    kind,
-    station,
-    toStation: null,
-    whisker: 0,
-    side: "unknown",
-    label,
-    detail: "",
-    loud: false,
-    sentence: "",
-  };
 }

@@ -19,6 +19,7 @@ import { holdMarks, holdSpots } from "./hold-marks.ts";
 import { choicesOf, joinsOf } from "./joins.ts";
 import { northOf } from "./north.ts";
 import { pipesOf } from "./pipes.ts";
+import { plainMark } from "./plain-mark.ts";
 import { besideStrip, runRows } from "./run-rows.ts";
 import { streetName } from "./short-name.ts";
 import { spotsOf } from "./spots.ts";
@@ -311,19 +312,4 @@ function ordered(one: Cft, other: Cft): [Cft, Cft] {
 function heldSubjects(report: Report): ReadonlySet<string> {
   const holds = report.holds.filter((hold) => hold.waiver === null);
   return new Set(holds.map((hold) => hold.subjectId));
-}
-
-function plainMark(id: string, kind: StripMark["kind"], station: Cft): StripMark {
-  return {
-    id,
-    kind,
-    station,
-    toStation: null,
-    whisker: 0,
-    side: "unknown",
-    label: "",
-    detail: "",
-    loud: false,
-    sentence: "",
-  };
 }

@@ -6,20 +6,17 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit } from "#lib/domain/facts/permit.ts";
 import { postCardAction } from "./actions.ts";
 
-/** Since when the permit’s card hangs on site, and where; that it does not, once it should. */
-export function Card({
-  lineId,
-  file,
-  permit,
-  today,
-  work,
-}: {
+/** One permit of a line, as it stands today. */
+export interface PermitProps {
   readonly lineId: string;
   readonly file: LineFile;
   readonly permit: Permit;
   readonly today: string;
   readonly work: boolean;
-}) {
+}
+
+/** Since when the permit’s card hangs on site, and where; that it does not, once it should. */
+export function Card({ lineId, file, permit, today, work }: PermitProps) {
   const words = cardWords(file, permit, today);
   if (words === null) return null;
   const missing = isCardMissing(file, permit);

@@ -4,7 +4,6 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
-import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
 import { waitsOn } from "#lib/domain/permit/order.ts";
 import { PERMIT_KIND_WORDS, PERMIT_STATE_WORDS } from "#lib/domain/permit/state-words.ts";
@@ -15,20 +14,10 @@ import { counted } from "../names.ts";
 import { optionsOf } from "../terms.ts";
 import { addPermitAction, correctPermitAction, stepPermitAction } from "./actions.ts";
 import styles from "./authority.module.css";
-import { Card, CardFields } from "./permit-card.tsx";
+import { Card, CardFields, type PermitProps } from "./permit-card.tsx";
 
 /** Every permit with the steps that it took and those it can take now. */
-export function Permits({
-  lineId,
-  file,
-  today,
-  work,
-}: {
-  readonly lineId: string;
-  readonly file: LineFile;
-  readonly today: string;
-  readonly work: boolean;
-}) {
+export function Permits({ lineId, file, today, work }: Omit<PermitProps, "permit">) {
   return (
     <div className="stack-wide">
       {file.permits.length === 0 ? (
@@ -54,19 +43,7 @@ export function Permits({
   );
 }
 
-function PermitArticle({
-  lineId,
-  file,
-  permit,
-  today,
-  work,
-}: {
-  readonly lineId: string;
-  readonly file: LineFile;
-  readonly permit: Permit;
-  readonly today: string;
-  readonly work: boolean;
-}) {
+function PermitArticle({ lineId, file, permit, today, work }: PermitProps) {
   const steps = file.permitSteps.filter((step) => step.permitId === permit.id);
   const state = permitStateOf(file, permit);
   const waits = waitsOn(file, permit);

@@ -1,8 +1,6 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
-import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import type { Delivery } from "#lib/domain/facts/notice.ts";
 import { METHOD_WORDS } from "#lib/domain/facts/notice-words.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
@@ -10,20 +8,10 @@ import { LETTER_WORDS } from "../../terms.ts";
 import { declareDeliveriesAction, fileDeclarationAction } from "../actions.ts";
 import { PrintChosen } from "../draft-tools.client.tsx";
 import { PaperLink } from "../paper-link.tsx";
-import { DeliveryTable } from "./delivery-table.tsx";
+import { type DeliveriesProps, DeliveryTable } from "./delivery-table.tsx";
 
 /** Every delivery with its declaration: select, print, sign on paper, file the signed one. */
-export function DeclarationForm({
-  lineId,
-  file,
-  attempts,
-  today,
-}: {
-  readonly lineId: string;
-  readonly file: LineFile;
-  readonly attempts: readonly Delivery[];
-  readonly today: string;
-}) {
+export function DeclarationForm({ lineId, file, attempts, today }: DeliveriesProps) {
   return (
     <ActionForm
       key={attempts.map(({ id, declaredUploadId }) => `${id}${declaredUploadId}`).join(" ")}

@@ -6,6 +6,14 @@ import { partyName } from "../../names.ts";
 import { LETTER_WORDS } from "../../terms.ts";
 import { TickAll } from "../draft-tools.client.tsx";
 
+/** Deliveries of a line that something is done to together. */
+export interface DeliveriesProps {
+  readonly lineId: string;
+  readonly file: LineFile;
+  readonly attempts: readonly Delivery[];
+  readonly today: string;
+}
+
 /** One delivery with its letter and who it went to. */
 export interface Attempt {
   readonly attempt: Delivery;

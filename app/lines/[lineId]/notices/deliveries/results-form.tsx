@@ -11,20 +11,10 @@ import { canBeTaken, wayRuleOf } from "#lib/domain/notices/way-rule.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { LETTER_WORDS, optionsOf } from "../../terms.ts";
 import { changeDeliveriesAction } from "../actions.ts";
-import { DeliveryTable } from "./delivery-table.tsx";
+import { type DeliveriesProps, DeliveryTable } from "./delivery-table.tsx";
 
 /** One result for all selected deliveries; those whose way can show an arrival are selected. */
-export function ResultsForm({
-  lineId,
-  file,
-  attempts,
-  today,
-}: {
-  readonly lineId: string;
-  readonly file: LineFile;
-  readonly attempts: readonly Delivery[];
-  readonly today: string;
-}) {
+export function ResultsForm({ lineId, file, attempts, today }: DeliveriesProps) {
   return (
     <ActionForm
       key={attempts.map(({ id }) => id).join(" ")}
