@@ -9,11 +9,12 @@ export type LetterSetting = Required<
   readonly slip: "long" | "short";
 };
 
+/** Its cautions beside each other: none of them alone at the head of a page. */
 const ROOMY: LetterSetting = {
   ...{ size: 10.5, tableSize: 9.5, air: 1 },
-  ...{ stripHeight: 230, pairs: false, columns: "none", slip: "long" },
+  ...{ stripHeight: 230, pairs: true, columns: "none", slip: "long" },
 };
-const CLOSE: LetterSetting = { ...ROOMY, size: 10, tableSize: 9, air: 0.35, pairs: true };
+const CLOSE: LetterSetting = { ...ROOMY, size: 10, tableSize: 9, air: 0.35 };
 
 /** The roomiest first. */
 export const LETTER_SETTINGS: readonly LetterSetting[] = [
@@ -24,8 +25,7 @@ export const LETTER_SETTINGS: readonly LetterSetting[] = [
 
 /** For a letter of words alone, which keeps to one page where it is legible there. */
 export const PLAIN_SETTINGS: readonly LetterSetting[] = [
-  // Its cautions beside each other: none of them alone at the head of a second page.
-  { ...ROOMY, pairs: true },
+  ROOMY,
   CLOSE,
   { ...CLOSE, size: 9.5, tableSize: 8.75, air: 0.2, slip: "short" },
   { ...CLOSE, size: 9, tableSize: 8.5, air: 0.3, columns: "sections", slip: "short" },

@@ -808,6 +808,7 @@ export const EN = {
     plan: "Planned work",
     dates: "Dates",
     start: (day: string) => `Work is planned to begin on ${day}.`,
+    begun: (day: string) => `Work was to begin on ${day}.`,
     noStart: "No start date is set yet.",
     choices: [],
   },

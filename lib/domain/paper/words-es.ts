@@ -849,6 +849,7 @@ export const ES: LetterWords = {
     plan: "Obra planeada",
     dates: "Fechas",
     start: (day) => `Se planea empezar la obra el ${day}.`,
+    begun: (day) => `La obra debía empezar el ${day}.`,
     noStart: "Aún no hay día fijado para la obra.",
     choices: [],
   },

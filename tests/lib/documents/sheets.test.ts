@@ -210,6 +210,28 @@ test("a letter in two languages has no page half empty, and its cautions togethe
   expect(warned).toHaveLength(1);
 });
 
+test.each([
+  ["close-out", 1, 4],
+  ["test-visit", 0, 2],
+  ["drain-pause", 0, 2],
+  ["joint-agreement", 0, 2],
+] as const)("%s in two languages is no longer than in one and one", async (kind, line, most) => {
+  const { file } = lines[line] ?? {};
+  if (file === undefined) throw new Error("No line");
+  const report = reportOn(file, TODAY);
+  const [to] = recipientsOf(file, report, kind);
+  if (to === undefined) throw new Error("Nobody to tell");
+  const about = { ...to, kind, language: "es", alsoIn: "en", replyBy: REPLY_BY } as const;
+  const letter = composeLetter({ file, report, office, notice: aNotice("n", about) });
+  const [drawn] = await drawLetter({ letter, enclosed: null }, new Map());
+  if (drawn === undefined) throw new Error("Nothing was drawn");
+  const { pages, text } = read(drawn.bytes, drawn.document.getPageCount());
+  expect(pages).toBe(most);
+  const cautions =
+    /Not legal advice|How far this can|A gas pipe may run|About the dye|Sewage carries/;
+  expect(text.filter((page) => cautions.test(page))).toHaveLength(1);
+});
+
 test("every kind that a line of the example office can send was among them", async () => {
   const drawn = new Set<LetterKind>();
   for (const { file, kinds } of lines)

@@ -1,6 +1,7 @@
 import type { LineFile } from "../../facts/line-file.ts";
 import type { Report } from "../../findings/report.ts";
 import { permitStateOf } from "../../permit/steps.ts";
+import type { Day } from "../../time/day.ts";
 import { formatDay } from "../../time/format-day.ts";
 import { publicBodies } from "../addressed.ts";
 import { heading, list, paragraph, workBegins, workLines } from "../common.ts";
@@ -52,11 +53,19 @@ function responseBody(facts: LetterFacts): LetterBlock[] {
     heading(response.state),
     ...list(stateLines(facts)),
     heading(response.dates),
-    paragraph(begins === null ? response.noStart : response.start(words.weekday(begins))),
+    paragraph(startLine(facts, begins)),
     heading(response.plan),
     ...list(workLines(facts)),
     letterStrip(facts, "work"),
   ];
+}
+
+/** A day that is past is not planned any more; whether work began on it is another fact. */
+function startLine({ words, report }: LetterFacts, begins: Day | null): string {
+  const { response } = words;
+  if (begins === null) return response.noStart;
+  const say = begins < report.today ? response.begun : response.start;
+  return say(words.weekday(begins));
 }
 
 function orderLines({ file, words }: LetterFacts): string[] {

@@ -341,6 +341,16 @@ describe("hours are a field of their own", () => {
     expect(gapsOf(aStreet({ events: ends }), ["ottilie", "12"], asked)).not.toContain("How long");
   });
 
+  test("an answer to the authority plans nothing for a day that is past", () => {
+    const asked = { kind: "authority-response" } as const;
+    const on = (day: string) =>
+      aStreet({ events: [anEvent("w", { event: "work-begins", on: day })] });
+    expect(textOf(on("2026-12-07"), ["city", null], asked)).toContain("is planned to begin on");
+    expect(textOf(on("2026-11-02"), ["city", null], asked)).toContain(
+      "Work was to begin on Monday, November 2, 2026.",
+    );
+  });
+
   test("an answer to the authority counts no connection that is not there", () => {
     const documented = { ...file, tieIns: file.tieIns.slice(0, 1) };
     const none = textOf(documented, ["city", null], { kind: "authority-response" });
