@@ -50,6 +50,15 @@ export interface RefusalPath {
   readonly notSaid: readonly string[];
 }
 
+/** What is so of every piece of the work alike, in a sentence; null where they differ, or for one alone. */
+export function sameForAll(work: readonly WithoutThem[]): string | null {
+  const [first, ...others] = work;
+  if (first === undefined || others.length === 0 || first.can === "part") return null;
+  if (others.some(({ sentence }) => sentence !== first.sentence)) return null;
+  if (first.can === "all") return "All of it can proceed without them.";
+  return first.sentence.replace(/^Not without them/, "None of it without them");
+}
+
 /** For each property that refuses or stays silent: what can go ahead, what cannot, and what is lawful next. */
 export function refusalPaths(file: LineFile, report: Report): RefusalPath[] {
   return withheldOn(file, report).map((withheld) => ({

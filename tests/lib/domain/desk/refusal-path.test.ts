@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { dueThings } from "#lib/domain/desk/due.ts";
-import { refusalPaths } from "#lib/domain/desk/refusal-path.ts";
+import { refusalPaths, sameForAll } from "#lib/domain/desk/refusal-path.ts";
 import type { RefusalStep } from "#lib/domain/facts/authority.ts";
 import type { Consent } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
@@ -107,6 +107,17 @@ describe("refusalPaths()", () => {
     const [path] = refusalPaths(unsplit, reportOn(unsplit, TODAY));
     expect(path?.work.map(({ can }) => can)).toEqual(["none", "none"]);
     expect(path?.work[0]?.sentence).toContain("no split is chosen");
+  });
+
+  test("sameForAll() says once what is so of every piece of work", () => {
+    const one = { itemId: "a", title: "Line", free: [], can: "none" as const };
+    const no = { ...one, sentence: "Not without them: no split is chosen." };
+    const yes = { ...one, can: "all" as const, sentence: "It can proceed without them." };
+    expect(sameForAll([no, no])).toBe("None of it without them: no split is chosen.");
+    expect(sameForAll([yes, yes])).toBe("All of it can proceed without them.");
+    expect(sameForAll([no, yes])).toBeNull();
+    // One piece is named.
+    expect(sameForAll([no])).toBeNull();
   });
 
   test("refusalPaths() frees the stretches off the lot that may not be dug", () => {

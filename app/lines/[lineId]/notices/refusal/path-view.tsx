@@ -3,7 +3,7 @@ import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { PathStep, Withholding } from "#lib/domain/consent/refusal-steps.ts";
-import type { RefusalPath, WithoutThem } from "#lib/domain/desk/refusal-path.ts";
+import { type RefusalPath, sameForAll, type WithoutThem } from "#lib/domain/desk/refusal-path.ts";
 import type { ConsentKind } from "#lib/domain/facts/consent.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
@@ -94,6 +94,8 @@ const CAN_WORDS: Record<WithoutThem["can"], string> = {
 };
 
 function Work({ work }: { readonly work: readonly WithoutThem[] }) {
+  const all = sameForAll(work);
+  if (all !== null) return <p>{all}</p>;
   return (
     <Scroll>
       <table className={`plain ${stacks["stacks"]}`}>
