@@ -7,8 +7,10 @@ import type { Part } from "./join-pdf.ts";
 
 const ENTRY = "lib/documents/letters.apart.ts";
 
-/** Fewer are drawn sooner than a second process is up. */
-const WORTH_ANOTHER = 8;
+/** So many letters are drawn until another process is up: it gets as many fewer than this one. */
+const STARTING = 19;
+/** Another process is worth its start from so many letters for each. */
+const WORTH_ANOTHER = 20;
 /** Each process holds some 300 MB of typefaces and pages. */
 const MOST_PROCESSES = 4;
 const LIMITS: Limits = { time: 20 * 60_000, memory: 1_500 };
@@ -32,10 +34,7 @@ export async function drawLetters(
   processes = processesFor(tasks.length),
 ): Promise<Part[]> {
   await readyFonts();
-  const share = Math.ceil(tasks.length / processes);
-  const [own = [], ...others] = Array.from({ length: processes }, (_, at) =>
-    tasks.slice(at * share, (at + 1) * share),
-  );
+  const [own = [], ...others] = sharesOf(tasks, processes);
   // Waited for together: where one is refused, nothing is left that fails unheard.
   const [mine, theirs] = await Promise.all([
     drawnHere(own, uploads),
@@ -45,6 +44,18 @@ export async function drawLetters(
   for (const [at, found] of theirs.entries())
     parts.push(found ?? (await drawnHere(others[at] ?? [], uploads)));
   return parts.flat();
+}
+
+/** In their order: what this process draws, then what each other does; none of them nothing. */
+export function sharesOf<T>(all: readonly T[], processes: number): T[][] {
+  const others = processes - 1;
+  const even = Math.ceil((all.length + STARTING * others) / processes);
+  const own = Math.min(even, Math.max(1, all.length - others));
+  const share = Math.ceil((all.length - own) / Math.max(1, others));
+  const parts = Array.from({ length: others }, (_, at) =>
+    all.slice(own + at * share, own + (at + 1) * share),
+  );
+  return [all.slice(0, own), ...parts].filter((part) => part.length > 0);
 }
 
 function processesFor(letters: number): number {

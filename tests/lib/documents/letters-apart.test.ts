@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { joinParts } from "#lib/documents/join-pdf.ts";
-import { drawLetters } from "#lib/documents/letters-apart.ts";
+import { drawLetters, sharesOf } from "#lib/documents/letters-apart.ts";
 import { composeLetter } from "#lib/domain/paper/compose.ts";
 import type { Letter } from "#lib/domain/paper/letter.ts";
 import { sampleLine, sampleNotice } from "#tests/support/sample-line.ts";
@@ -33,4 +33,21 @@ test("letters that two processes draw come out in order, the same byte for byte"
 test("what the other process refuses is refused in the same words", async () => {
   const letters = [letterTo("One"), letterTo("Two", { subject: "Line \u{1F6BD} seven" })];
   await expect(printed(letters, 2)).rejects.toThrow(/letter to Two/);
+});
+
+test("each process has a share, in order, the first one more: the others have to start", () => {
+  const numbers = (count: number) => Array.from({ length: count }, (_, at) => at);
+  for (const [letters, processes] of [
+    [1, 1],
+    [3, 2],
+    [41, 2],
+    [100, 2],
+    [101, 4],
+  ] as const) {
+    const shares = sharesOf(numbers(letters), processes);
+    expect(shares).toHaveLength(processes);
+    expect(shares.flat()).toEqual(numbers(letters));
+    expect(shares.every((share) => share.length > 0)).toBe(true);
+  }
+  expect(sharesOf(numbers(100), 2).map((share) => share.length)).toEqual([60, 40]);
 });
