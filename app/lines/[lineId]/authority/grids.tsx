@@ -36,15 +36,18 @@ export function LocateGrid({ lineId, file }: GridProps) {
 export function UtilityGrid({ lineId, file }: GridProps) {
   if (file.locateTickets.length === 0) return null;
   return (
-    <LineGrid
-      lineId={lineId}
-      table="utilityResponses"
-      columns={utilityColumns(file)}
-      blank={{ ticketId: newestTicket(file)?.id ?? "", utility: "" }}
-      addWord="utility"
-      label="Utilities’ responses"
-      emptyWords="No response yet. List every utility that the ticket names."
-    />
+    <>
+      <h3>Utilities’ responses</h3>
+      <LineGrid
+        lineId={lineId}
+        table="utilityResponses"
+        columns={utilityColumns(file)}
+        blank={{ ticketId: newestTicket(file)?.id ?? "", utility: "" }}
+        addWord="utility"
+        label="Utilities’ responses"
+        emptyWords="No response yet. List every utility that the ticket names."
+      />
+    </>
   );
 }
 
