@@ -1,5 +1,14 @@
-import { PDFArray, PDFDict, type PDFDocument, PDFName } from "@cantoo/pdf-lib";
-import { annotationsOf } from "./form-fields.ts";
+import {
+  PDFArray,
+  PDFDict,
+  type PDFDocument,
+  PDFHexString,
+  PDFName,
+  type PDFObject,
+  PDFStream,
+  PDFString,
+} from "@cantoo/pdf-lib";
+import { ACTIONS, nameOf } from "./pdf-actions.ts";
 
 /** What a form runs or carries by itself. */
 const OF_CATALOG = ["OpenAction", "AA", "Perms", "AF", "Collection"];
@@ -19,33 +28,49 @@ export function withoutScripts(document: PDFDocument): void {
   drop(acroForm.dict, OF_FORM);
   // Signed-only and append-only are said of a file that was signed; this one is new.
   acroForm.dict.delete(PDFName.of("SigFlags"));
-  for (const { node } of document.getPages()) {
-    drop(node, ["AA"]);
-    for (const dict of annotationsOf(document, node)) dropActions(dict);
-  }
-  for (const [field] of acroForm.getAllFields()) dropActions(field.dict);
   for (const [ref, object] of context.enumerateIndirectObjects())
-    if (object instanceof PDFDict && isScript(object)) context.delete(ref);
+    if (isCarried(object)) context.delete(ref);
+    else quieten(object);
 }
 
-/** A link to a page or an address stays; whatever else is done on a press goes. */
-function dropActions(dict: PDFDict): void {
-  drop(dict, ["AA"]);
-  const action = dict.lookup(PDFName.of("A"));
-  const kind = action instanceof PDFDict ? action.lookup(PDFName.of("S")) : undefined;
-  const stays = kind === PDFName.of("GoTo") || kind === PDFName.of("URI");
-  if (action !== undefined && (!stays || hasNext(action))) dict.delete(PDFName.of("A"));
+/** A file within the file. */
+function isCarried(object: PDFObject): boolean {
+  return object instanceof PDFStream && nameOf(object.dict.get(TYPE)) === "EmbeddedFile";
 }
 
-function hasNext(action: unknown): boolean {
-  return action instanceof PDFDict && action.has(PDFName.of("Next"));
+/**
+ * Wherever it hangs (a field, a page, a bookmark, a remark), nothing is left that is done by itself or
+ * on a press, but links to a page or an address. Without recursion, since depth is a stranger's choice;
+ * what is named by reference has its own turn.
+ */
+function quieten(start: PDFObject): void {
+  const open = [start];
+  while (open.length > 0) {
+    const next = open.pop();
+    const object = next instanceof PDFStream ? next.dict : next;
+    if (object instanceof PDFArray) open.push(...object.asArray());
+    if (!(object instanceof PDFDict)) continue;
+    const isDone = ACTIONS.has(nameOf(object.get(PDFName.of("S")))) && !isLink(object);
+    if (isDone) for (const key of object.keys()) object.delete(key);
+    drop(object, isLink(object) ? ["Next"] : ANYWHERE);
+    open.push(...object.values());
+  }
 }
 
-function isScript(dict: PDFDict): boolean {
-  return dict.has(PDFName.of("JS")) && dict.lookup(PDFName.of("S")) === PDFName.of("JavaScript");
+const TYPE = PDFName.of("Type");
+
+/** What carries a deed, a script or a file wherever it stands. */
+const ANYWHERE = ["AA", "JS", "EF", "OnInstantiate"];
+
+/** A link to a page of the form, or to an address on the net. */
+function isLink(dict: PDFDict): boolean {
+  const kind = nameOf(dict.get(PDFName.of("S")));
+  if (kind !== "URI") return kind === "GoTo";
+  const to = dict.lookup(PDFName.of("URI"));
+  const isText = to instanceof PDFString || to instanceof PDFHexString;
+  return isText && /^(https?|mailto):/i.test(to.decodeText().trim());
 }
 
-function drop(dict: PDFDict | PDFArray, keys: readonly string[]): void {
-  if (dict instanceof PDFArray) return;
+function drop(dict: PDFDict, keys: readonly string[]): void {
   for (const key of keys) dict.delete(PDFName.of(key));
 }

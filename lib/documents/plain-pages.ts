@@ -8,6 +8,7 @@ import {
   PDFRef,
   PDFStream,
 } from "@cantoo/pdf-lib";
+import { ACTIONS, nameOf } from "./pdf-actions.ts";
 
 // A packet goes to an authority under the office's name: of a stranger's PDF only what shows comes
 // along. Nothing in it starts a program, opens another file or page, runs a script or carries a file.
@@ -67,30 +68,6 @@ const OF_REMARK = new Set([
   "LE",
   "DA",
   "Q",
-]);
-
-/** Kinds of action (ISO 32000-2, table 201, as it is remembered): none of them may be left. */
-const ACTIONS = new Set([
-  "GoTo",
-  "GoToR",
-  "GoToE",
-  "GoToDp",
-  "Launch",
-  "Thread",
-  "URI",
-  "Sound",
-  "Movie",
-  "Hide",
-  "Named",
-  "SubmitForm",
-  "ResetForm",
-  "ImportData",
-  "SetOCGState",
-  "Rendition",
-  "Trans",
-  "GoTo3DView",
-  "JavaScript",
-  "RichMediaExecute",
 ]);
 
 /** Keys that carry an action, a script or a file wherever they stand. */
@@ -164,8 +141,4 @@ function cleanDict(dict: PDFDict): void {
   const isFile = /^(Filespec|F|EmbeddedFile|Action)$/.test(type) || dict.has(PDFName.of("EF"));
   const gone = isAction || isFile ? dict.keys() : CARRIERS.map((key) => PDFName.of(key));
   for (const key of gone) dict.delete(key);
-}
-
-function nameOf(name: PDFObject | undefined): string {
-  return name instanceof PDFName ? name.decodeText() : "";
 }

