@@ -8,7 +8,7 @@ import {
 } from "#db/queries/daily-mail.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { countOldSummaries, dueOf } from "#db/queries/summary.ts";
-import { listUsers } from "#db/queries/user.ts";
+import { getUser, listUsers } from "#db/queries/user.ts";
 import { papersBy, pressingPapers } from "#lib/domain/clocks/paper-clocks.ts";
 import type { DueKind } from "#lib/domain/desk/answer.ts";
 import { dailyWords } from "#lib/domain/desk/daily-words.ts";
@@ -138,6 +138,8 @@ export async function sendNextDaily(place: Workplace): Promise<boolean> {
 
 async function tryToSend(place: Workplace, mail: DailyMail): Promise<SendOutcome> {
   try {
+    const unwanted = unwantedNow(place, mail);
+    if (unwanted !== null) return { state: "refused", words: unwanted };
     const office = getOffice(place.db);
     const address = place.mailFrom === "" ? (office?.email ?? "") : place.mailFrom;
     if (address === "") return { state: "later", words: "There is no address to send from" };
@@ -156,6 +158,13 @@ async function tryToSend(place: Workplace, mail: DailyMail): Promise<SendOutcome
   } catch (error) {
     return { state: "later", words: error instanceof Error ? error.message : String(error) };
   }
+}
+
+/** What was written in the morning may wait for hours: it names the office's lines to nobody who lost access since. */
+function unwantedNow({ db }: Workplace, { userId }: DailyMail): string | null {
+  const user = getUser(db, userId);
+  if (user === null || !isKeeper(user)) return "Not sent: they no longer work on files";
+  return isDailyOn(db) ? null : "Not sent: the morning’s messages were turned off";
 }
 
 function end(place: Workplace, mail: DailyMail, outcome: SendOutcome): void {

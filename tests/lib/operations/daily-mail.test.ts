@@ -1,3 +1,5 @@
+import fs from "node:fs";
+import path from "node:path";
 import { expect, test } from "vitest";
 import { dailyQueue, isDailyOn, listDailyMails } from "#db/queries/daily-mail.ts";
 import { putOffice } from "#db/queries/office.ts";
@@ -5,6 +7,7 @@ import { insertUser } from "#db/queries/user.ts";
 import type { UserRole } from "#lib/domain/facts/user.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { addPermit } from "#lib/operations/add-permit.ts";
+import { changeUser } from "#lib/operations/change-user.ts";
 import { dailyMailing, saveDailyMail, sendNextDaily } from "#lib/operations/daily-mail.ts";
 import { keepLine } from "#lib/operations/keep-line.ts";
 import { renewSummaries } from "#lib/operations/renew-summaries.ts";
@@ -85,6 +88,23 @@ test("a worker that dies while it sends leaves the message to the next, with the
   const mails = listDailyMails(desk.act.db, "2026-11-25");
   expect(mails).toHaveLength(1);
   expect(mails[0]).toMatchObject({ state: "sent", messageId: taken?.messageId });
+});
+
+test("who lost access after it was written gets nothing, nor does anyone once it is turned off", async () => {
+  const gone = aMorning();
+  turnOn(gone);
+  await dailyMailing()(gone.place);
+  must(await changeUser(gone.admin, { userId: "ann", disabled: true }));
+  expect(await sendNextDaily(gone.place)).toBe(true);
+  const off = aMorning();
+  turnOn(off);
+  await dailyMailing()(off.place);
+  must(saveDailyMail(off.admin, { daily: false }));
+  expect(await sendNextDaily(off.place)).toBe(true);
+  for (const { act, place } of [gone, off]) {
+    expect(listDailyMails(act.db, "2026-11-25")[0]?.state).toBe("failed");
+    expect(fs.existsSync(path.join(place.dataFolder, "unsent-mail"))).toBe(false);
+  }
 });
 
 test("lines no one handles and company papers go to admins", async () => {
