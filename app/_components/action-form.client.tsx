@@ -75,7 +75,7 @@ export function ActionForm({
   }, [state, reset]);
 
   useEffect(() => {
-    if (state.status === "done") answerShown(footId);
+    if (state.status !== "idle") answerShown(footId);
   }, [state, footId]);
   useEffect(() => () => formGone(footId), [footId]);
 
@@ -117,7 +117,9 @@ function heardBy(
   return async (state, typed) => {
     const language = languageOf(form);
     const answer = await action(state, typed);
-    if (answer.status === "done") hearAnswer(id, { words: done ?? answer.message, language });
+    const words = answer.status === "done" ? (done ?? answer.message) : answer.message;
+    // Refused since somebody else did it meanwhile, its part of the page may go as well.
+    if (answer.status !== "idle") hearAnswer(id, { words, language });
     return answer;
   };
 }

@@ -23,6 +23,11 @@ interface Decided {
   readonly words: string;
 }
 
+/** What was decided of an entry so far: what a form that decides on it was filled in from. */
+export function decidedOf({ pairings }: Pick<LineFile, "pairings">, entryId: string): Pairing[] {
+  return pairings.filter((each) => each.entryId === entryId);
+}
+
 /**
  * The row that says whether an entry and a tie-in are the same. Refuses what is not in the file, and
  * to accept an entry for two tie-ins, or a tie-in for two entries of one record.

@@ -1,4 +1,5 @@
 import type Database from "better-sqlite3";
+import { seenOf } from "#lib/operations/seen.ts";
 import { aForm, IDLE } from "./own-office.ts";
 
 /** One call of a server action that somebody with the right role could make on the demo. */
@@ -78,6 +79,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
       ...{ state: "refused", reason: "other", words: "Another place" },
       entryId: id(db, of("entries", "and id not in (select entry_id from pairings)")),
       tieInId: id(db, of("tie_ins", "and id not in (select tie_in_id from pairings)")),
+      seen: seenOf([]),
     }),
     true,
   ),

@@ -6,7 +6,9 @@ import { getAuthority } from "#db/queries/authority.ts";
 import { listOutgoing } from "#db/queries/outgoing.ts";
 import { LINK_MISSES } from "#lib/domain/consent/private-link.ts";
 import type { MoneyWord } from "#lib/operations/enter-money.ts";
+import { decidedOf } from "#lib/operations/pairing-row.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { aHoliday, anAuthority, aRequirement } from "../../support/file.ts";
 import { aDesk, anAct, fileOf, must } from "../../support/office.ts";
 import { twoServers } from "../../support/two-servers.ts";
@@ -128,4 +130,23 @@ test("who guesses at two servers at once may guess no more often than at one", a
   const answers = await servers.both("guess", [{ times: 30 }, { times: 30 }]);
   for (const what of ["codes", "links", "feeds"] as const)
     expect(answers.reduce((sum, looked) => sum + looked[what], 0)).toBe(LINK_MISSES);
+});
+
+test("of two who decide the same pair at once one counts, and the other is told who it was", async () => {
+  const { act, lineId, servers } = await aServedDesk();
+  for (const house of ["12", "14", "16"]) {
+    const tieInId = fileOf(act, lineId).observations.find(({ id }) => id === `o-${house}`)?.tieInId;
+    const seen = seenOf(decidedOf(fileOf(act, lineId), house));
+    const pair = { lineId, entryId: house, tieInId: tieInId ?? "", seen };
+    const answers = await servers.both("decidePairing", [
+      { ...pair, state: "refused", reason: "Another pipe" },
+      { ...pair, state: "accepted", reason: "The dye came out there" },
+    ]);
+    const { pairings } = fileOf(act, lineId);
+    const stands = pairings.find(({ entryId }) => entryId === house);
+    expect(answers.filter(({ ok }) => ok)).toHaveLength(1);
+    expect(answers.flatMap((each) => (each.ok ? [] : [each.error]))).toEqual([
+      { reason: "changed-meanwhile", path: "", detail: stands?.decidedBy },
+    ]);
+  }
 });

@@ -28,6 +28,7 @@ export const decideAction = formAction(onLine, {
     entryId: text,
     tieInId: needed("Select the matching tie-in."),
     state: oneIn(PAIRING_STATES, "Select accept or reject."),
+    seen: text,
   }),
   does: decidePairing,
   says: (_value, { state }) => (state === "accepted" ? "Accepted." : "Rejected (kept on file)."),

@@ -1,6 +1,8 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import type { ProposedPairing } from "#lib/domain/findings/report.ts";
+import { decidedOf } from "#lib/operations/pairing-row.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { tieInName } from "../../names.ts";
 import type { LinePart } from "../../part.ts";
 import { decideAction } from "../actions.ts";
@@ -27,7 +29,8 @@ export function DecideForms({
 }) {
   const { entryId, tieInId, band } = proposal;
   const { label } = entryWords(file, entryId, null);
-  const pair = { proposal, lineId, label, name: tieInName(file, tieInId) };
+  const seen = seenOf(decidedOf(file, entryId));
+  const pair = { proposal, lineId, label, seen, name: tieInName(file, tieInId) };
   const others = report.tieIns.filter((each) => each.tieIn.id !== tieInId);
   const isConflict = band === "conflict";
   const both = (
@@ -46,7 +49,7 @@ export function DecideForms({
         {isConflict ? <AcceptForm quiet {...pair} /> : <RejectForm quiet {...pair} />}
       </details>
       {others.length === 0 ? null : (
-        <MatchWithOther entryId={entryId} others={others} lineId={lineId} label={label} />
+        <MatchWithOther {...{ entryId, others, lineId, label, seen }} />
       )}
     </div>
   );
@@ -57,10 +60,11 @@ interface Pair {
   readonly lineId: string;
   readonly label: string;
   readonly name: string;
+  readonly seen: string;
   readonly quiet: boolean;
 }
 
-function AcceptForm({ proposal, lineId, label, name, quiet }: Pair) {
+function AcceptForm({ proposal, lineId, label, name, seen, quiet }: Pair) {
   return (
     <ActionForm
       action={decideAction.bind(null, lineId)}
@@ -68,6 +72,7 @@ function AcceptForm({ proposal, lineId, label, name, quiet }: Pair) {
       label={`${label} is ${name}`}
     >
       <input type="hidden" name="entryId" value={proposal.entryId} />
+      <input type="hidden" name="seen" value={seen} />
       <input type="hidden" name="tieInId" value={proposal.tieInId} />
       <input type="hidden" name="state" value="accepted" />
       <ReasonField presets={ACCEPT_REASONS} chosen={fittingReason(proposal)} />
@@ -84,7 +89,7 @@ function AcceptForm({ proposal, lineId, label, name, quiet }: Pair) {
   );
 }
 
-function RejectForm({ proposal, lineId, label, name, quiet }: Pair) {
+function RejectForm({ proposal, lineId, label, name, seen, quiet }: Pair) {
   return (
     <ActionForm
       action={decideAction.bind(null, lineId)}
@@ -92,6 +97,7 @@ function RejectForm({ proposal, lineId, label, name, quiet }: Pair) {
       label={`${label} is not ${name}`}
     >
       <input type="hidden" name="entryId" value={proposal.entryId} />
+      <input type="hidden" name="seen" value={seen} />
       <input type="hidden" name="tieInId" value={proposal.tieInId} />
       <input type="hidden" name="state" value="refused" />
       <ReasonField presets={REFUSE_REASONS} chosen={fittingRefusal(proposal)} />

@@ -4,6 +4,8 @@ import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { EntryFinding } from "#lib/domain/findings/report.ts";
+import { decidedOf } from "#lib/operations/pairing-row.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { STANDING_WORDS } from "../../field-terms.ts";
 import type { LinePart } from "../../part.ts";
 import { explainAction } from "../actions.ts";
@@ -127,6 +129,7 @@ function Entry({ finding, ...part }: LinePart & { readonly finding: EntryFinding
               label={words.label}
               others={report.tieIns}
               lineId={lineId}
+              seen={seenOf(decidedOf(file, finding.entryId))}
             />
           )}
         </div>

@@ -14,11 +14,14 @@ export function MatchWithOther({
   label,
   others,
   lineId,
+  seen,
 }: {
   readonly entryId: string;
   readonly label: string;
   readonly others: readonly TieInFinding[];
   readonly lineId: string;
+  /** What was decided of the entry when the page was drawn. */
+  readonly seen: string;
 }) {
   return (
     <details>
@@ -31,6 +34,7 @@ export function MatchWithOther({
         label={`Match ${label} with another tie-in`}
       >
         <input type="hidden" name="entryId" value={entryId} />
+        <input type="hidden" name="seen" value={seen} />
         <input type="hidden" name="state" value="accepted" />
         <Choice
           label="Match with"
