@@ -16,8 +16,8 @@ export type OpenDb = Db & { readonly $client: Database.Database };
 /** How long another program's lock is waited for, in milliseconds. */
 const PATIENCE = 10_000;
 
-/** How often a lock is tried again while others are served. */
-const AGAIN = 50;
+/** After how long a lock is tried again while others are served, in milliseconds; most are held shortly. */
+const AGAIN = [2, 5, 10, 20, 50];
 
 // Of an error on the server a page is told the digest alone. SQLite's own code says what a person can
 // do about it (app/_components/fault.ts has the words).
@@ -74,8 +74,8 @@ function tryChange(place: string, mode: number): void {
  */
 export async function untilWritable({ $client: client }: OpenDb): Promise<void> {
   const end = Date.now() + PATIENCE;
-  while (!isWritable(client, Date.now() >= end))
-    await new Promise((resolve) => setTimeout(resolve, AGAIN));
+  for (let tries = 0; !isWritable(client, Date.now() >= end); tries += 1)
+    await new Promise((resolve) => setTimeout(resolve, AGAIN[tries] ?? AGAIN.at(-1)));
 }
 
 function isWritable(client: Database.Database, last: boolean): boolean {

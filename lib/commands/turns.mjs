@@ -45,7 +45,10 @@ export function makeTurns({ longest = LONGEST_MS, idle = idleSoFar } = {}) {
   function next() {
     while (drawing.size === 0 && waiting.length > 0) {
       const { begin, response } = waiting.shift();
-      if (!response.destroyed) goAhead(begin, response);
+      if (response.destroyed) continue;
+      // Its reader's next question comes on a new connection, which whichever server is free takes.
+      if (waiting.length > 0) response.setHeader("Connection", "close");
+      goAhead(begin, response);
     }
     if (waiting.length === 0 || timer !== null) return;
     idleAt = idle();

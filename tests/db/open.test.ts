@@ -5,8 +5,8 @@ import Database from "better-sqlite3";
 import { getTableName, is } from "drizzle-orm";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import { getTableConfig, SQLiteTable } from "drizzle-orm/sqlite-core";
-import { expect, test } from "vitest";
-import { openDb } from "#db/open.ts";
+import { expect, test, vi } from "vitest";
+import { openDb, untilWritable } from "#db/open.ts";
 import { getJob } from "#db/queries/job.ts";
 import * as schema from "#db/schema.ts";
 import { aProperty, aReply, aRun, aUnit } from "../support/file.ts";
@@ -35,6 +35,26 @@ test("openDb() leaves the folder and the database to their owner alone, also one
     new Map(["wyebook.db", "wyebook.db-shm", "wyebook.db-wal"].map((name) => [name, 0o600])),
   );
   db.$client.close();
+});
+
+test("untilWritable() waits for another program's lock while the process goes on, and is there when it is free", async () => {
+  const file = path.join(aFolder(), "wyebook.db");
+  const [ours, theirs] = [openDb(file), new Database(file)];
+  theirs.exec("BEGIN IMMEDIATE");
+  let isFree = false;
+  const free = untilWritable(ours).then(() => {
+    isFree = true;
+  });
+  // Tries of a lock that is held go by, and between them this process goes on.
+  const tried = vi.spyOn(ours.$client, "exec");
+  await expect.poll(() => tried.mock.calls.length).toBeGreaterThan(2);
+  expect(isFree).toBe(false);
+  expect(ours.$client.pragma("busy_timeout", { simple: true })).toBe(10_000);
+  theirs.exec("COMMIT");
+  await free;
+  theirs.close();
+  ours.$client.exec("BEGIN IMMEDIATE; ROLLBACK");
+  ours.$client.close();
 });
 
 test("openDb() leaves what is there when it opens a database again", () => {

@@ -14,6 +14,10 @@ class Asked extends EventEmitter {
     this.begun += 1;
     this.emit("begun");
   };
+  readonly headers = new Map<string, string>();
+  setHeader(name: string, value: string): void {
+    this.headers.set(name, value);
+  }
   /** Answered, or its asker gone. */
   close(): void {
     this.destroyed = true;
@@ -40,6 +44,19 @@ test("pages begin one after the other, in the order in which they came", () => {
   const later = new Asked();
   turns.take(later.begin, later);
   expect(later.begun).toBe(1);
+});
+
+test("where others still wait, the reader is asked to come on a new connection next time", () => {
+  const turns = makeTurns(BUSY);
+  const all = asked(3);
+  for (const one of all) turns.take(one.begin, one);
+  all[0]?.close();
+  all[1]?.close();
+  expect(all.map(({ headers }) => headers.get("Connection"))).toEqual([
+    undefined,
+    "close",
+    undefined,
+  ]);
 });
 
 test("what is saved begins at once, and pages wait for it too", () => {
