@@ -1,5 +1,6 @@
 import type { LineFile } from "../facts/line-file.ts";
 import type { Reply, ReplyKind } from "../facts/notice.ts";
+import { REPLY_VERBS } from "../facts/notice-words.ts";
 import { waitingReplies } from "../party/reply.ts";
 import { sayProperty } from "../party/say.ts";
 import type { Day } from "../time/day.ts";
@@ -8,18 +9,7 @@ import type { DueThing } from "./answer.ts";
 import { beginWithReplier, type RepliedTo, repliedTo } from "./replied-to.ts";
 
 /** What somebody does who replies so, after their name. */
-const REPLY_VERBS: Record<ReplyKind, string> = {
-  agrees: "agrees",
-  disagrees: "objects",
-  asks: "has a question",
-  "offers-a-record": "has a record",
-  "books-a-test": "wants to schedule a test",
-  "wants-another-day": "wants another day",
-  "wants-paper": "wants it on paper",
-  "asks-release": "asks to be released from paying",
-  "accepts-tie-in": "accepts the tie-in",
-  other: "replied",
-};
+const VERBS: Record<ReplyKind, string> = { ...REPLY_VERBS, disagrees: "objects" };
 
 /** What such a reply makes a task of, with where it is done where that is one page. */
 const REPLY_TASKS: Partial<Record<ReplyKind, { readonly task: string; readonly page?: string }>> = {
@@ -54,7 +44,7 @@ export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId"
 }
 
 function replyWords({ kind, suitsOn }: Reply, today: Day): string {
-  const verb = REPLY_VERBS[kind];
+  const verb = VERBS[kind];
   return suitsOn === null ? verb : `${verb}: ${formatDay(suitsOn, today)} works`;
 }
 

@@ -39,6 +39,9 @@ export const REPLY_WORDS: Record<ReplyKind, string> = {
   other: "other",
 };
 
+/** What somebody does who replies so, after their name. */
+export const REPLY_VERBS: Record<ReplyKind, string> = { ...REPLY_WORDS, other: "replied" };
+
 export const DEALT_WORDS: Record<DealtHow, string> = {
   "called-back": "called back",
   answered: "answered",

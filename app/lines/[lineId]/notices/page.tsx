@@ -17,7 +17,7 @@ import { DraftBatch } from "./draft-batch.tsx";
 import { DueLetters } from "./due-letters.tsx";
 import { OutboxList } from "./outbox-list.tsx";
 import { RemindersButton } from "./reminders-button.tsx";
-import { WaitingReplies } from "./reply-card.tsx";
+import { ReplyCards } from "./reply-card.tsx";
 import { ToldTable } from "./told-table.tsx";
 
 export const metadata: Metadata = { title: "Who has been notified?" };
@@ -62,7 +62,7 @@ export default async function NoticesPage({
           id="replies"
           note="Each reply stays here until someone has dealt with it."
         >
-          <WaitingReplies
+          <ReplyCards
             lineId={lineId}
             file={file}
             replies={waiting}

@@ -7,7 +7,7 @@ import { Field } from "#app/_components/field.tsx";
 import { beginWithReplier, type RepliedTo, repliedTo } from "#lib/domain/desk/replied-to.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Reply, ReplyKind } from "#lib/domain/facts/notice.ts";
-import { DEALT_WORDS, REPLY_WORDS } from "#lib/domain/facts/notice-words.ts";
+import { DEALT_WORDS, REPLY_VERBS } from "#lib/domain/facts/notice-words.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
 import { isDealtWith } from "#lib/domain/party/reply.ts";
 import { capital } from "#lib/domain/say/capital.ts";
@@ -27,8 +27,8 @@ interface CardProps {
   readonly work: boolean;
 }
 
-/** Every reply that waits, objections first, each with the form that deals with it. */
-export function WaitingReplies({
+/** Replies to whatever they answer, in the order given, each with the form that deals with it. */
+export function ReplyCards({
   replies,
   ...part
 }: Omit<CardProps, "reply"> & { readonly replies: readonly Reply[] }) {
@@ -57,7 +57,7 @@ export function ReplyCard({
 }) {
   const { lineId, file, reply, today, work } = part;
   const { receivedOn, kind, suitsOn, words, takenBy, uploadId } = reply;
-  const verb = REPLY_WORDS[kind];
+  const verb = REPLY_VERBS[kind];
   const said = to === null ? capital(verb) : `${beginWithReplier(file, to)} ${verb}`;
   const title = `${said}, ${formatDay(receivedOn, today)}`;
   return (

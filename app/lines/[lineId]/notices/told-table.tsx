@@ -4,7 +4,7 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { LetterKind } from "#lib/domain/facts/notice.ts";
-import { METHOD_WORDS, REPLY_WORDS } from "#lib/domain/facts/notice-words.ts";
+import { METHOD_WORDS, REPLY_VERBS } from "#lib/domain/facts/notice-words.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { type ToldCell, toldOn } from "#lib/domain/notices/told.ts";
 import { toldCount } from "#lib/domain/paper/told-count.ts";
@@ -125,7 +125,7 @@ function Cell({
       {cell.reply === null ? null : (
         <>
           <br />
-          <span className="strong">{REPLY_WORDS[cell.reply.kind]}</span>{" "}
+          <span className="strong">{REPLY_VERBS[cell.reply.kind]}</span>{" "}
           {formatDay(cell.reply.receivedOn, today)}
           {cell.answer === "waits" ? ", needs an answer" : null}
         </>

@@ -1,7 +1,8 @@
 import { Section } from "#app/_components/section.tsx";
-import { repliedTo } from "#lib/domain/desk/replied-to.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
-import { ReplyCard } from "../../notices/reply-card.tsx";
+import { isDealtWith } from "#lib/domain/party/reply.ts";
+import { counted } from "../../names.ts";
+import { ReplyCards } from "../../notices/reply-card.tsx";
 
 /** What came back to invoices that went without a cover letter, the newest first. */
 export function InvoiceReplies({
@@ -20,23 +21,18 @@ export function InvoiceReplies({
     .filter(({ entryId }) => entryId !== null)
     .toSorted((one, other) => other.receivedOn.localeCompare(one.receivedOn));
   if (replies.length === 0) return null;
+  const waiting = replies.filter((reply) => !isDealtWith(reply)).length;
+  const count = counted(replies.length, "reply", "replies");
   return (
     <Section
       title="Replies to invoices"
       id="replies"
       note="Answers to invoices that went without a cover letter. Those to a letter are with the letter."
+      {...(waiting === 0
+        ? { folded: `${count}, dealt with` }
+        : { foldedOnPhone: `${count}, ${waiting} to answer` })}
     >
-      <div className="stack">
-        {replies.map((reply) => (
-          <ReplyCard
-            key={reply.id}
-            {...{ lineId, file, reply, today }}
-            work={deal}
-            to={repliedTo(file, reply)}
-            open={false}
-          />
-        ))}
-      </div>
+      <ReplyCards {...{ lineId, file, replies, today }} work={deal} />
     </Section>
   );
 }
