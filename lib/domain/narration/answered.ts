@@ -11,7 +11,7 @@ const DENIED = new RegExp(
 );
 /** In talk without points: `is that a crack no that’s just the joint`. */
 const INVERTED =
-  /\b(?:is|are|was) (?:that|this|it|those|these|there)((?: [\w']+){1,6}?) (?:no|nah|nope|naw)\b(?! (?:idea|clue|problem|kidding|doubt))/g;
+  /\b(?:(?:is|are|was) (?:that|this|it|those|these|there)|what's (?:that|this)|(?:might|could|may) be)((?: [\w']+){1,6}?) (?:no|nah|nope|naw)\b(?! (?:idea|clue|problem|kidding|doubt))/g;
 /** What explains it away: `no, that’s just mud on it`. */
 const ONLY = /\b(?:just|only|nothing but|nomás)\b/;
 

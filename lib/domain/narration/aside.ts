@@ -128,7 +128,7 @@ function breathOf(talk: Talk, part: readonly Word[]): Set<number> {
 
 /** `that’s two taps so far`: counted, not seen once more. */
 const COUNTED =
-  /\b(?:one|two|three|four|five|six|seven|eight|\d|both|all)(?! inch) [\w']+(?: [\w']+)? (?:so far|total|in all|in total|altogether|all told)\b|\b(?:that's|that makes|makes|got|have|is) (?:one|two|three|four|five|six|seven|eight|\d) [\w']+(?: [\w']+)? now\b|\b(?:so |and )(?:that's|that makes)(?: the)? (?:two|three|four|five|six|both)(?! inch)\b|^(?:that's|that makes) the (?:two|three|four|five)\b|\b(?:both|all (?:two|three|four|five|\d))(?: of)? (?:your|the|these|those|our|my)\b/;
+  /\b(?:one|two|three|four|five|six|seven|eight|\d|both|all)(?! inch) [\w']+(?: [\w']+)? (?:so far|total|in all|in total|altogether|all told)\b|\b(?:that's|that makes|makes|got|have|is) (?:one|two|three|four|five|six|seven|eight|\d) [\w']+(?: [\w']+)? now\b|\b(?:so |and )(?:that's|that makes)(?: the)? (?:two|three|four|five|six|both)(?! inch)\b|^(?:that's|that makes) the (?:two|three|four|five)\b|\bthe (?:one|two|three|four|couple|few|only)(?: bad| main)? (?:spots?|places?|areas?)\b|\b(?:both|all (?:two|three|four|five|\d))(?: of)? (?:your|the|these|those|our|my)\b/;
 
 function isAside(talk: Talk, part: readonly Word[], text: string): boolean {
   if (COUNTED.test(text)) return true;

@@ -1,6 +1,6 @@
 import type { Ground } from "./ground.ts";
 import type { Heard } from "./heard.ts";
-import { type Said, wordsOf } from "./said.ts";
+import { quoteOf, type Said, wordsOf } from "./said.ts";
 
 /** So many sentences behind a fault, what shows through it is told of it. */
 const TOLD = 3;
@@ -41,7 +41,7 @@ function isGone({ fault }: Heard): boolean {
 function isBroken({ talk }: Ground, last: Heard, row: Heard): boolean {
   return (
     last.fault === "broken" &&
-    shows({ talk } as Ground, row) &&
+    !/\bholes?\b/i.test(quoteOf(talk, ...row.clauses)) &&
     /\b(broken|broke|busted|shattered)\b/.test(wordsOf(talk, last.mark.from, row.mark.to + 6))
   );
 }

@@ -1,4 +1,4 @@
-import { inClause, type Said, type Talk, wordsOf } from "./said.ts";
+import { inClause, inSentence, type Said, type Talk, wordsOf } from "./said.ts";
 import { partsOf } from "./sentences.ts";
 import type { Word } from "./word.ts";
 
@@ -13,7 +13,7 @@ const SEEING = new RegExp(
     String.raw`\b(?:that|this|these|those|which)(?:'ll| will|'d| would| has to| gotta| must| might| may| could| is going to| is gonna)?(?: have)?(?: (?:to|gonna|going to|got to|gotta))? be(?:en)?\b`,
     String.raw`\b(?:that's|this is|here's)(?: probably| likely| just)? (?:going to|gonna|got to|gotta) be\b`,
     String.raw`\b(?:might|may|could|must)(?: very well| also| even| just| actually)? (?:have been|be)\b(?! (?:worse|able))`,
-    String.raw`\b(?:i'd|we'd|i would|we would) (?:have to )?(?:say|call|guess|note|put|describe|rate|reckon|figure)\b`,
+    String.raw`\b(?:i'd|we'd|i would|we would) (?:have to )?(?:say|call|guess|note|put (?:it|that|this|him|her|them|those)|describe|rate|reckon|figure)\b`,
   ].join("|"),
   "g",
 );
@@ -25,7 +25,7 @@ const REPAIR = String.raw`\b(?:dig|digging|fix|fixing|repair|repairing|cut|cutti
 const MOOD = new RegExp(
   [
     // what is so in general
-    String.raw`\b(?:always|usually|sometimes|typically|typical|generally|normally|often|in general|as a rule|times out of|scale of|whenever|every time|any time|tends? to|most (?:of )?(?:the |these |those )?(?:houses|people|lines|pipes|laterals|joints|places|folks)|every (?:second|third|other|house|single)|(?:is|are) good for|what happens|you never|never want)\b`,
+    String.raw`\b(?:always|usually|sometimes|typically|typical|generally|normally|often|in general|as a rule|times out of|scale of|whenever|every time|any time|tends? to|most (?:of )?(?:the |these |those )?(?:houses|people|lines|pipes|laterals|joints|places|folks)|every (?:second|third|other|house|single)|(?:is|are) good for|what happens|any [\w']+ is|a place (?:for|where)|you never|never want)\b`,
     // why, and what of it
     String.raw`\b(?:that's|that is|which is|this is|it's) (?:what|how|why|because|from|due|caused|where (?:the|all the|all your|your|those|these))\b(?! (?:i|we) (?:see|saw|got|have|found|was|were|am|are|call|called|mean|meant)\b)(?! (?:here|there|about|\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty)\b)`,
     // what could, would, should or must happen
@@ -53,7 +53,7 @@ const POINTING =
 
 /** `roots will kill`, `cracks always get worse`: what anything of its kind does. */
 const OF_ITS_KIND =
-  /^(?:(?:you|we|they|i) (?:can|could|would|should|might)|always|usually|sometimes|typically|generally|normally|often|can|will|would|wouldn't|would've|could|might look|could look|tends?|loves?|likes?|gets?|goes|go|will|gonna|are (?:going to|gonna|good for)|is (?:where|when|how|good for)|do|does|follow|find|finds|happens?|come (?:in|from)|grow|want|form|build)\b/;
+  /^(?:(?:you|we|they|i) (?:can|could|would|should|might)|always|usually|sometimes|typically|generally|normally|often|gotta|got to|has to|have to|can|will|would|wouldn't|would've|could|might look|could look|tends?|loves?|likes?|gets?|goes|go|will|gonna|are (?:going to|gonna|good for)|is (?:where|when|how|good for)|do|does|follow|find|finds|happens?|come (?:in|from)|grow|want|form|build)\b/;
 /** What is shown and not spoken of in general: `these cracks`, `a few roots`. */
 const SHOWN =
   /\b(this|that|these|those|your|slight|little|small|bit of|minor|major|bad|heavy|light|few|couple|another|same|got|see|here|there's|here's)( [a-z]+)?$/;
@@ -63,7 +63,7 @@ const NONE =
   "(?:shadows?|stains?|scratch|scratches|scuffs?|scuff mark|reflection|glare|light|smudge|leaf|bubbles?|seam|mold line|wipes?|paper|toilet paper|tissue|water line|waterline|discoloration|bug|roach|nothing|lens|camera|trick of the light|piece of (?:string|paper|tape))";
 /** `looked like a hole but it’s a shadow`, `a crack. No, it’s a scratch` */
 const DISMISSED = new RegExp(
-  String.raw`^(?:[\w']+ ){0,7}?(?:it's|its|that's|thats|it is|that is|it was|that was|turned out to be|turns out to be|is|just|only|or)(?: (?:just|only|really|actually|a|an|the|some|my|your|our|old|little|like|on|probably|maybe|might be|of)){0,4} ${NONE}\b`,
+  String.raw`^i don't think so\b|^(?:[\w']+ ){0,7}?(?:it's|its|that's|thats|it is|that is|it was|that was|turned out to be|turns out to be|is|just|only|or)(?: (?:just|only|really|actually|a|an|the|some|my|your|our|old|little|like|on|probably|maybe|might be|of)){0,4} ${NONE}\b`,
 );
 
 /** Taken for something and found to be nothing; `isFault` only: a branch is not made of light. */
@@ -88,15 +88,41 @@ export function toldNotSeen(talk: Talk): Set<number> {
   for (const part of partsOf(talk.speech.words)) {
     const first = talk.speech.words.indexOf(part[0] as Word);
     const moods = moodsIn(part.map(({ text }) => text));
-    if (moods.length === 0) continue;
     for (const mark of talk.said) {
       if (mark.from < first || mark.from >= first + part.length) continue;
       if (!/^(thing|material)$/.test(mark.what)) continue;
       const at = { from: mark.from - first, to: mark.to - first };
-      if (moods.some((mood) => governs(talk, { mark, mood, at, first }))) found.add(mark.at);
+      if (isAhead(talk, mark) || moods.some((mood) => governs(talk, { mark, mood, at, first })))
+        found.add(mark.at);
     }
   }
   return found;
+}
+
+/** So many things on, what was seen ahead is read off. */
+const SOON = 2;
+
+/** `coming up on a crack`, and the crack is read off next: told when the camera is there. */
+function isAhead(talk: Talk, mark: Said): boolean {
+  if (mark.what !== "thing" || isReadOff(talk, mark, 0)) return false;
+  const ahead =
+    /\b(coming up (on|to)|comin' up on|getting (close|up) to|approaching)( (a|an|the|some|your|that|another))?( [\w']+)?$/.test(
+      wordsOf(talk, mark.from - 6, mark.from),
+    ) ||
+    /^((way|just|right|up|a little|a ways) )*(ahead|coming up)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 4),
+    );
+  if (!ahead) return false;
+  const next = talk.said
+    .filter((other) => other.at > mark.at && other.what === "thing")
+    .slice(0, SOON);
+  return next.some(
+    (other) =>
+      other.what === "thing" &&
+      other.thing.kind === mark.thing.kind &&
+      other.thing.fault === mark.thing.fault &&
+      inSentence(talk, other.sentence).some(({ what }) => what === "distance"),
+  );
 }
 
 interface Reach {
@@ -106,9 +132,15 @@ interface Reach {
   readonly where: boolean;
   /** Told of a repair, footage or not. */
   readonly mends: boolean;
+  /** `if`, `leave that alone and`: what then is there is not there now. */
+  readonly depends: boolean;
 }
 
-const MENDS = new RegExp(REPAIR);
+const DEPENDS =
+  /^(if|unless|in case|(so |and |but )?when|give|leave|left|you (leave|let|put|throw|flush|wait|keep)|next thing|eventually|sooner|before long|someday|down the road|over time)\b/;
+/** What the speaker sees himself, whatever he said it depends on. */
+const SELF = /\b(i see|i've got|i got|we've got|right here|here's|you can see|looks like)\b/;
+const MENDS = new RegExp(`${REPAIR}|^(?:recommend|quote|bid|estimate)`);
 const HAPPENS = /^(fault|water|deposit|blockage)$/;
 
 /** Where a sentence leaves what is seen, by its words. */
@@ -121,6 +153,7 @@ function moodsIn(words: readonly string[]): Reach[] {
       to: from + found[0].split(" ").length,
       where: / where /.test(found[0]),
       mends: MENDS.test(found[0]),
+      depends: DEPENDS.test(found[0]),
     };
   });
 }
@@ -140,16 +173,19 @@ function governs(
   },
 ): boolean {
   if (at.from >= mood.from) {
-    if (mood.where && !HAPPENS.test(mark.what === "thing" ? mark.thing.kind : mark.what))
-      return false;
+    if (mood.where && !HAPPENS.test(kindOf(mark))) return false;
     const between = wordsOf(talk, first + mood.to, mark.from);
-    if (POINTING.test(between)) return false;
+    if ((mood.depends ? SELF : POINTING).test(between)) return false;
     return mood.mends || !isReadOff(talk, mark, first + mood.to);
   }
   const behind = wordsOf(talk, mark.to, mark.to + 3);
   if (!OF_ITS_KIND.test(behind) || isReadOff(talk, mark, first)) return false;
   if (talk.speech.words[first + mood.from]?.clause !== mark.clause) return false;
   return mood.from - at.to <= 1 && !SHOWN.test(wordsOf(talk, mark.from - 3, mark.from));
+}
+
+function kindOf(mark: Said): string {
+  return mark.what === "thing" ? mark.thing.kind : mark.what;
 }
 
 /** Read off in its clause: whoever gives a footage sees it there. */

@@ -74,7 +74,9 @@ export function withJoining(marks: readonly Mark[], words: readonly Word[]): Mar
     const lead = words.slice(Math.max(0, at - 10), at).filter((word) => word.sentence === sentence);
     const whose = WHOSE.test(lead.map(({ text }) => text).join(" "));
     const sided = beside.some(({ what }) => what === "clock");
-    return read && (whose || sided) ? [{ what: "thing", thing: BRANCH, from: at, to: at + 1 }] : [];
+    return (read && (whose || sided)) || (whose && sided)
+      ? [{ what: "thing", thing: BRANCH, from: at, to: at + 1 }]
+      : [];
   });
   return [...marks, ...found].sort((a, b) => a.from - b.from);
 }

@@ -135,7 +135,7 @@ const PLUGGED = 2;
 
 /** `water’s flowing good`: it does not stand. */
 function isFlowing(talk: Talk, mark: Said): boolean {
-  return /^(is |was |still |just |all |keeps |a little |pretty )*(up|down|low|high|flowing|moving|draining|running (good|fine|clear|through|by|past|along|down|right|well)|going (through|by|down|past|right))\b/.test(
+  return /^(is |was |still |just |all |keeps |a little |pretty )*(up|down|low|high|flowing|moving|draining|runs? (right )?(over|through|past|by|down|across|around)|running (good|fine|clear|through|by|past|along|down|right|well)|going (through|by|down|past|right))\b/.test(
     wordsOf(talk, mark.to, mark.to + 4),
   );
 }
@@ -283,7 +283,10 @@ function isPartOfMain(talk: Talk, mark: Of<"thing">): boolean {
     )
   )
     return true;
-  if (!/\bat the$/.test(wordsOf(talk, mark.from - 2, mark.from))) return false;
+  const itself =
+    /\b(the|our)$/.test(wordsOf(talk, mark.from - 1, mark.from)) &&
+    /^itself\b/.test(wordsOf(talk, mark.to, mark.to + 1));
+  if (!itself && !/\bat the$/.test(wordsOf(talk, mark.from - 2, mark.from))) return false;
   return inSentence(talk, mark.sentence).some(
     (old) => old.what === "thing" && old.thing.kind === "main" && Math.abs(old.at - mark.at) <= 3,
   );

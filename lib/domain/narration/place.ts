@@ -36,7 +36,11 @@ export function placesOf(ground: Ground, mark: Said): Place[] {
 function listedPlaces(ground: Ground, mark: Said): Place[] {
   const clause = inSentence(ground.talk, mark.sentence);
   const things = clause.filter((other) => other.what === "thing");
-  const many = mark.what === "thing" && mark.thing.many;
+  // `roots at twenty-six and again at twenty-nine`
+  const again = /\band (again|also) (at|around|about)\b/.test(
+    sentenceWords(ground.talk, mark.sentence),
+  );
+  const many = mark.what === "thing" && (mark.thing.many || again);
   if (!many || things.length > 1) return [];
   return clause.filter((other) => isPlacing(ground, other)).map((other) => placeAt(ground, other));
 }

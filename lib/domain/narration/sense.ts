@@ -39,7 +39,11 @@ export function senseOf(talk: Talk): Sense {
   return {
     unreal,
     recordClauses,
-    pointers: ats(things, (mark) => isPointedPast(talk, mark) || isBetween(talk, mark)),
+    pointers: ats(
+      things,
+      (mark) =>
+        isPointedPast(talk, mark) || isBetween(talk, mark) || isReference(talk, mark, unreal),
+    ),
     again: new Map(
       things.flatMap((mark) => {
         const before = antecedentOf(talk, mark, unreal);
@@ -152,7 +156,9 @@ function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boole
   const lead = wordsOf(talk, mark.from - 3, mark.from);
   if (/\b(that|this|those|these|them|the)$/.test(lead)) return back <= BACK;
   const named =
-    /\b(that's|it's|that is|it is|definitely|called it)( a| an| your| our| the| my)?$/.test(lead);
+    /\b(that's|it's|that is|it is|definitely|called it)( just| only| all| basically)?( a| an| your| our| the| my| some)?$/.test(
+      lead,
+    );
   const own = inClause(talk, mark.clause).some((other) => other.what === "distance");
   if (!named || own) return false;
   const read = talk.said.slice(before.at + 1, mark.at).some(({ what }) => what === "distance");
@@ -231,6 +237,15 @@ function isBetween(talk: Talk, mark: Said): boolean {
   const lead = wordsOf(talk, from, mark.from);
   return /\b(in )?between (the|that|this|those|your)( [\w']+){0,4}( and (the|that|this|your)( [\w']+){0,2})?$/.test(
     lead,
+  );
+}
+
+/** `clean from the hole on`, `through the roots now`: told before, and named for what is beyond. */
+function isReference(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>): boolean {
+  return (
+    /\b(from|since|besides|except|except for|other than|aside from|apart from|than|unlike|compared to|through|back to) (the|that|those|your)( [\w']+)?$/.test(
+      wordsOf(talk, Math.max(mark.from - 5, spanAt(talk, mark.clause).from), mark.from),
+    ) && lastOfKind(talk, mark, unreal) !== undefined
   );
 }
 

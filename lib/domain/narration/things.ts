@@ -110,7 +110,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "tie-in",
-    "hammer in, hammered in, broke in, broke it in, broken it in, punched it in, knocked it in, punched in, just punched in, knocked in, busted in, busted into, broken into, broke into, cut in, cut into, chiseled in, jammed in, knocked a hole in, knocked a hole, shoved a pipe in, shoved a pipe, punch in, stabbed in, chopped in",
+    "hammer in, hammered in, broke in, broken in, broke it in, broken it in, punched it in, knocked it in, punched in, just punched in, knocked in, busted in, busted into, broken into, broke into, cut in, cut into, chiseled in, jammed in, knocked a hole in, knocked a hole, shoved a pipe in, shoved a pipe, punch in, stabbed in, chopped in",
     { fitting: "break-in", describes: true },
   ),
   ...fault(

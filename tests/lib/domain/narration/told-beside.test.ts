@@ -2,7 +2,8 @@ import { describe, test } from "vitest";
 import { expectRows, walksIn } from "#tests/support/walk.ts";
 
 // Told beside the run: what is to be mended, what is on the lens, what lies behind a hole, the water
-// that somebody runs, what others ask, what looks as it did. It makes no row of its own.
+// that somebody runs, what others ask, what looks as it did, what lies ahead or would come of it. It
+// makes no row of its own. And what is told with two footages is two.
 
 const MENDED = `
   Twelve, wye.
@@ -108,6 +109,65 @@ const SAME = `
   => tie-in 12; roots 30
 `;
 
+const AHEAD = `
+  Coming up on a wye.
+  Twelve, there's the wye.
+  => tie-in 12
+
+  Roots up ahead.
+  Twelve, roots.
+  => roots 12
+
+  Twelve, wye.
+  We're coming up to a crack.
+  Thirty, here's that crack.
+  => tie-in 12; crack 30
+`;
+
+const DEPENDS = `
+  Twelve, open joint.
+  Leave that alone and you've got a void under the yard.
+  => open-joint 12
+
+  Twelve, roots.
+  If you leave those, in five years you've got a plug.
+  => roots 12
+
+  Twelve, open joint.
+  Any joint is a place for a root to get in.
+  => open-joint 12
+`;
+
+const KNOWN = `
+  Fifteen, hole.
+  Fifty, all clean from the hole on.
+  => hole 15
+
+  Twelve, roots.
+  Other than the roots it's good pipe.
+  => roots 12
+
+  Twelve, belly.
+  Besides that belly I'd leave it.
+  => belly 12
+
+  Twelve, roots.
+  It's just fuzz, really.
+  => roots 12
+`;
+
+const LISTED = `
+  Roots at twenty-six and again at thirty-one.
+  => roots 26; roots 31
+
+  Crack at fifteen and also at twenty-two.
+  => crack 15; crack 22
+
+  Twelve, roots.
+  That's somebody else's sewer coming in, there on the left.
+  => roots 12; tie-in ?
+`;
+
 describe.each([
   ["what is to be mended", MENDED],
   ["what is on the lens", ON_THE_LENS],
@@ -115,6 +175,10 @@ describe.each([
   ["water that is run, and what comes of it", RUN],
   ["what others ask", ASKED],
   ["what looks the same", SAME],
+  ["what is seen ahead and read off then", AHEAD],
+  ["what would come of it", DEPENDS],
+  ["what is known and named for the rest", KNOWN],
+  ["told with two footages, or as somebody else’s", LISTED],
 ])("%s", (_, walks) => {
   test.each(walksIn(walks))("$said", expectRows);
 });
