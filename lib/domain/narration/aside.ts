@@ -31,7 +31,7 @@ const ELSEWHERE = new RegExp(
 const THEIRS = /\b(had|got|needs|needed|have|has|replaced|lined|did) (his|hers|theirs)\b/;
 /** From here on what was told is told once more. */
 const RECAP =
-  /\b(to sum (it )?up|sum it up|in summary|summary|summing up|recap|to recap|all told|that makes|altogether|so overall|in closing|to wrap (it )?up|wrapping up|(read|go over|going over|run through|run over|say) (me|it|that|them|this|these|those|everything)( all)?( back| over| again| through| one more time)+|read back|one more time for|to review|in review|(today|here) we (found|saw|have found))\b/;
+  /\b(to sum (it )?up|sum it up|in summary|summary|summing up|recap|to recap|all told|altogether|so overall|in closing|to wrap (it )?up|wrapping up|(read|go over|going over|run through|run over|say) (me|it|that|them|this|these|those|everything)( all)?( back| over| again| through| one more time)+|read back|one more time for|to review|in review|(today|here) we (found|saw|have found))\b/;
 
 /** Clauses of sentences that make no rows: what is so in general, and what sums up. */
 export function asideClauses(talk: Talk): Set<number> {

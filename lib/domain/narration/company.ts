@@ -20,12 +20,14 @@ import {
 export function withoutStrangers(talk: Talk): Talk {
   const known = knownWords(talk);
   const houses = housesNamed(talk);
+  const lines = linesOfNotes(talk, known);
   const said: Said[] = [];
   for (const mark of talk.said) {
     const bare = mark.what === "distance" && mark.distance.kind === "at" && mark.distance.from > 0;
     const alike = isAlike(talk, mark, said.at(-1)) && !hasUnit(talk, mark);
     const house = bare && houses.has(mark.distance.from) && isNamedAgain(talk, mark, known);
-    if (!bare || (!alike && !house && keepsCompany(talk, mark, known))) said.push(mark);
+    const told = lines.has(mark.at) || (bare && keepsCompany(talk, mark, known));
+    if (!bare || (!alike && !house && told)) said.push(mark);
     else said.push(asideOf(mark));
   }
   return talkWith(talk.speech, said);
@@ -50,6 +52,24 @@ function isNamedAgain(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
     known.has(next.from) &&
     next.sentence - mark.sentence <= 1;
   return !(FIRST.test(lead) && opens && (next.clause !== mark.clause || isJustBehind(mark, next)));
+}
+
+/** So many lines of notes begin with their footage where somebody writes so. */
+const LINES = 3;
+
+/** `17 reducer to 4"`, `38 hard stop`: in notes most of whose lines begin with a footage, each does. */
+function linesOfNotes(talk: Talk, known: ReadonlySet<number>): ReadonlySet<number> {
+  const { words } = talk.speech;
+  const first = talk.said.filter(
+    (mark): mark is Of<"distance"> =>
+      mark.what === "distance" &&
+      mark.time === null &&
+      mark.distance.kind === "at" &&
+      words[mark.from]?.breath !== words[mark.from - 1]?.breath,
+  );
+  const plain = first.filter((mark) => keepsCompany(talk, mark, known));
+  const most = plain.length >= LINES && plain.length * 2 > first.length;
+  return new Set(most ? first.map(({ at }) => at) : []);
 }
 
 function asideOf(mark: Of<"distance">): Said {
@@ -106,11 +126,12 @@ function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
   const span = spanAt(talk, mark.clause);
   const begins = beginOf(talk, mark, span.from);
   const lead = wordsOf(talk, Math.max(begins, mark.from - 5), mark.from);
+  const ends = endOf(talk, mark, span.to);
   const strange = (at: number) => {
-    const inside = at >= begins && at < span.to;
+    const inside = at >= begins && at < ends;
     return inside && !known.has(at) && !isPlain(talk.speech.words[at]?.text ?? "");
   };
-  if (isReadOut(talk, mark, lead)) return true;
+  if (isReadOut(talk, mark, lead) || isRunOn(talk, mark, known)) return true;
   if (hasUnit(talk, mark)) {
     // `a fifty foot lot`
     if (strange(mark.to) && talk.speech.words[mark.to - 1]?.text === "foot") return false;
@@ -130,6 +151,37 @@ function beginOf(talk: Talk, mark: Said, from: number): number {
   const lead = wordsOf(talk, Math.max(from, mark.from - 5), mark.from);
   const found = BEGINS_ANEW.exec(lead);
   return found ? mark.from - found[0].split(" ").length : from;
+}
+
+/** So many words behind a find its footage may stand. */
+const RUN_ON = 14;
+/** Nearer than this, hundredths of a foot, tenths may be of anything. */
+const CLOSE = 300;
+
+/** `somebody stuck a pipe in and mortared it twenty-seven nine`: to the tenth, and the last thing said was a find. */
+function isRunOn(talk: Talk, mark: Of<"distance">, known: ReadonlySet<number>): boolean {
+  if (mark.distance.from % 100 === 0 || mark.distance.from < CLOSE) return false;
+  const last = talk.said.slice(0, mark.at).findLast(({ what }) => !/^(turn|clock)$/.test(what));
+  return (
+    last !== undefined &&
+    /^(thing|material)$/.test(last.what) &&
+    known.has(last.from) &&
+    last.sentence === mark.sentence &&
+    mark.from - last.to <= RUN_ON
+  );
+}
+
+/** `thirty-one and we stay in the water`: what is said next begins with such words. */
+const SAYS_NEXT =
+  /^(and (we|we're|i|i'm|you|it|it's|there's|then|she|that's)|so|but|then|that's|there's|okay|we're|i'm|this)$/;
+
+function endOf(talk: Talk, mark: Said, to: number): number {
+  const { words } = talk.speech;
+  for (let at = mark.to; at < Math.min(to, mark.to + BESIDE); at += 1) {
+    const [one, two] = [words[at]?.text ?? "", words[at + 1]?.text ?? ""];
+    if (SAYS_NEXT.test(one) || SAYS_NEXT.test(`${one} ${two}`)) return at;
+  }
+  return to;
 }
 
 function isSomethingElse(talk: Talk, mark: Of<"distance">): boolean {
@@ -267,7 +319,8 @@ function isHouse(talk: Talk, mark: Said): boolean {
   return HOUSES.test(own.join(" ")) && !NOT_HOUSES.test(own.join(" "));
 }
 
-const FIRST = /^((and|so|now|then|okay|ok|alright|well|um|uh|oh|yeah|at|about|around|maybe) ?)*$/;
+const FIRST =
+  /^((and|so|now|then|okay|ok|alright|well|um|uh|oh|yeah|at|about|around|maybe|anyway|anyhow|here) ?)*$/;
 
 /** `goes from four to six`: pipe sizes, where nothing found there says otherwise. */
 function isSizeStep({ distance }: Of<"distance">, found: readonly Said[]): boolean {
@@ -343,7 +396,7 @@ const PLAIN = new Set(
    at in on of to from for by with about around near past over under up down out off into onto through between behind before after until till along across toward towards beside below above inside back
    hey whoa boom man guys folks dude sir ma'am buddy yessir huh ha hmm wow gotcha
    okay ok alright right well uh um oh yeah yep yes so see look looks looking like maybe probably roughly exactly approximately almost nearly pretty little bit touch hair shy dead say called make mark note log write put puts read reads reading give gives take takes hit hits hitting reach reached pass passed passing
-   go goes going gone gonna went come comes coming came keep keeps keeping quit quits clears cleans picks ties tied sags widens move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
+   go goes going gone gonna went come comes coming came anyway anyhow they keep keeps keeping quit quits clears cleans picks ties tied sags widens move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
    counter footage feet foot ft tenth tenths camera number counting distance spot place point
    pipe line lateral side left right top bottom hand wall crown invert flow joint hub bell end main house cleanout access street upstream downstream
    first second third last next another other one two both more most all any some each every same

@@ -142,8 +142,8 @@ function isOnward(ground: Ground, mark: Said): boolean {
 
 function acrossSentences(ground: Ground, mark: Said): Of<"distance"> | null {
   const lead = ground.habit === "reads-first" ? readFirst(ground, mark) : null;
-  if (lead) return lead;
   const bare = nextBare(ground, mark);
+  if (lead) return bare && isPlainlyNearer(bare, lead, mark) ? bare : lead;
   const next = bare && movesOn(ground, mark, bare) ? null : bare;
   if (next && ground.habit === "tells-first") return next;
   return nearBy(ground, mark, next);
@@ -152,11 +152,19 @@ function acrossSentences(ground: Ground, mark: Said): Of<"distance"> | null {
 /** Of the reading in the sentence before and the next one, that to which the find belongs. */
 function nearBy(ground: Ground, mark: Said, next: Of<"distance"> | null): Of<"distance"> | null {
   const previous = previousReading(ground, mark);
-  if (previous?.free) return previous.mark;
+  if (previous?.free && !(next && isPlainlyNearer(next, previous.mark, mark))) return previous.mark;
   if (next) return next;
   const here = previous && (isHere(ground, mark) || isStill(previous.mark, mark));
   return here ? previous.mark : toldAt(ground, mark);
 }
+
+/** `We’re at eight now. Right there, see? That’s where they went to clay. Ten four.` */
+function isPlainlyNearer(next: Said, previous: Said, mark: Said): boolean {
+  if (next.time === null || previous.time === null || mark.time === null) return false;
+  return (next.time - mark.time) * PLAINLY < mark.time - previous.time;
+}
+
+const PLAINLY = 3;
 
 /** So many sentences back, or thousandths of a second, somebody who reads off first did so. */
 const READ_BACK = 4;

@@ -1,5 +1,5 @@
 import type { Axis } from "./axis.ts";
-import { inSentence, type Of, type Said, type Talk } from "./said.ts";
+import { inSentence, type Of, type Said, type Talk, wordsOf } from "./said.ts";
 import type { Sense } from "./sense.ts";
 import { type Track, trackOf } from "./track.ts";
 
@@ -90,12 +90,27 @@ function isToldApart({ talk, sense }: Ground, mark: Of<"distance">): boolean {
   const found = talk.said.findLast(
     (other) => other.at < mark.at && /^(thing|distance)$/.test(other.what),
   );
+  if (isToldOf(talk, mark, sense)) return true;
   return (
     found?.what === "thing" &&
     found.sentence === mark.sentence &&
     mark.clause - found.clause <= 1 &&
     !sense.unreal.has(found.at) &&
     !sense.pointers.has(found.at)
+  );
+}
+
+/** `between those two, at nineteen, the pipe is cracked`: set off, with its find right behind. */
+function isToldOf(talk: Talk, mark: Said, sense: Sense): boolean {
+  const next = talk.said
+    .slice(mark.at + 1)
+    .find((other) => /^(thing|distance|material)$/.test(other.what));
+  return (
+    next?.what === "thing" &&
+    next.sentence === mark.sentence &&
+    next.clause - mark.clause === 1 &&
+    /\bat$/.test(wordsOf(talk, mark.from - 1, mark.from)) &&
+    !sense.unreal.has(next.at)
   );
 }
 

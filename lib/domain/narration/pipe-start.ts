@@ -26,7 +26,9 @@ export function isStart({ talk, track }: Ground, mark: Said): boolean {
 export function isFirstPipe({ talk, track }: Pick<Ground, "talk" | "track">, mark: Said): boolean {
   if (mark.what !== "material" || track.points.length === 0) return false;
   const before = talk.said.some((other) => other.what === "material" && other.at < mark.at);
-  const read = track.points.some(({ at, counter }) => at < mark.at && counter > 0);
+  // Where footage falls, the first that is read off is where the camera begins.
+  const [, ...gone] = track.motion === -1 ? track.points : [null, ...track.points];
+  const read = gone.some((point) => point !== null && point.at < mark.at && point.counter > 0);
   const own = inSentence(talk, mark.sentence).some(
     (other) => other.what === "distance" && other.distance.from > 0,
   );

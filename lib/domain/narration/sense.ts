@@ -82,7 +82,15 @@ const RECORD_SAYS =
 export function isOfRecord(talk: Talk, mark: Said): boolean {
   const words = talk.speech.words.slice(Math.max(0, mark.from - 9), mark.from);
   const own = words.filter(({ sentence }) => sentence === mark.sentence);
-  return RECORD_SAYS.test(own.map(({ text }) => text).join(" "));
+  return RECORD_SAYS.test(own.map(({ text }) => text).join(" ")) || isRecordOn(talk, mark);
+}
+
+/** `Card says forty something, can’t read it. Forty or forty-six.`: whole feet alone, behind what the record says. */
+function isRecordOn(talk: Talk, mark: Said): boolean {
+  if (mark.what !== "distance" || mark.distance.from % 100 !== 0 || !mark.distance.choice)
+    return false;
+  const alone = inSentence(talk, mark.sentence).every(({ what }) => what === "distance");
+  return alone && inSentence(talk, mark.sentence - 1).some((other) => isTurn(other, "record"));
 }
 
 /** `that same wye`; in `same spot as the lateral` the lateral is told for the first time. */
