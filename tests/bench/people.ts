@@ -9,7 +9,9 @@ import { goal } from "./goals.ts";
 import { type Served, SMALL } from "./served.ts";
 
 const PEOPLE = 30;
-const SECONDS = 20;
+/** So long the servers are new: their code is read and made quick, and each page is looked at for the first time. */
+const NEW_SECONDS = 10;
+const SECONDS = 30;
 /** One thing in so many is a payment entered; the rest is reading. */
 const WRITES = 5;
 /** A person looks at what came before asking for more. */
@@ -28,27 +30,37 @@ export const PAGES = [
   "/schedule",
 ];
 
-/** Thirty people at once on the demo's lines, one act in five a payment: how long each waits. */
+/**
+ * Thirty people at once on the demo's lines, one act in five a payment: how long each waits. What is
+ * held to the goal is how it goes once the servers are warm; the time before is told beside it.
+ */
 export async function printPeople(served: Served): Promise<void> {
   console.log("");
   const lines = await linesThere(served);
   const entering = enteringMoney();
-  const until = performance.now() + SECONDS * 1000;
+  const warmAt = performance.now() + NEW_SECONDS * 1000;
+  const until = warmAt + SECONDS * 1000;
   const each = Array.from({ length: PEOPLE }, (_, at) =>
     person(served, { at, until, lines, entering }),
   );
   const acts = (await Promise.all(each)).flat();
   const failed = acts.filter(({ ok }) => !ok).length;
-  const times = acts.map(({ ms }) => ms).sort((one, other) => one - other);
-  const at = (part: number) => times[Math.floor(times.length * part)] ?? 0;
+  const early = waits(acts.filter(({ start }) => start < warmAt));
+  const warm = waits(acts.filter(({ start }) => start >= warmAt));
   console.log(
-    `${PEOPLE} people for ${SECONDS} s, each a second between answers: ${acts.length} acts, ${failed} failed, p50 ${at(0.5).toFixed(0)} ms, p95 ${at(0.95).toFixed(0)} ms`,
+    `${PEOPLE} people, each a second between answers: ${acts.length} acts, ${failed} failed; the first ${NEW_SECONDS} s of new servers p50 ${early(0.5).toFixed(0)} ms, p95 ${early(0.95).toFixed(0)} ms; ${SECONDS} s from then on p50 ${warm(0.5).toFixed(0)} ms, p95 ${warm(0.95).toFixed(0)} ms`,
   );
-  goal("30 people, one act in five a payment, p95", at(0.95), {
+  goal("30 people, one act in five a payment, p95", warm(0.95), {
     ...{ most: 150, unit: "ms" },
-    yardstick: `${at(0.5).toFixed(0)} ms p50`,
+    yardstick: `${warm(0.5).toFixed(0)} ms p50; p95 ${early(0.95).toFixed(0)} ms in the first ${NEW_SECONDS} s`,
   });
   goal("30 people, acts that failed", failed, { most: 0, unit: "acts", yardstick: "none" });
+}
+
+/** By which time so large a part of these acts was answered, in milliseconds. */
+function waits(acts: readonly Act[]): (part: number) => number {
+  const times = acts.map(({ ms }) => ms).sort((one, other) => one - other);
+  return (part) => times[Math.floor(times.length * part)] ?? 0;
 }
 
 /** The action that enters money, as it was built. */
@@ -70,6 +82,7 @@ export async function linesThere({ base, cookie }: Served): Promise<string[]> {
 }
 
 interface Act {
+  readonly start: number;
   readonly ms: number;
   readonly ok: boolean;
 }
@@ -91,7 +104,7 @@ async function person(served: Served, { at, until, lines, entering }: Person): P
       turn % WRITES === 0
         ? await pays(served, { reference: `${at}-${turn}`, entering })
         : await reads(served, `/lines/${line}${PAGES[turn % PAGES.length]}`);
-    acts.push({ ms: performance.now() - start, ok });
+    acts.push({ start, ms: performance.now() - start, ok });
     await rest(LOOK_MS);
   }
   return acts;
