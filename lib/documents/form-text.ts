@@ -92,7 +92,12 @@ function fitsIn(
     const cell = room.width / (most ?? 1);
     return [...text].every((sign) => font.widthOfTextAtSize(sign, size) <= cell);
   }
-  return font.widthOfTextAtSize(text, size) <= room.width - AIR;
+  return drawnWidth(text, size, font) <= room.width - AIR;
+}
+
+/** The library measures some pairs of signs closer together than it draws them. */
+function drawnWidth(text: string, size: number, font: PDFFont): number {
+  return [...text].reduce((sum, sign) => sum + font.widthOfTextAtSize(sign, size), 0);
 }
 
 /** As far apart as the library that draws them sets its lines. */
@@ -100,26 +105,27 @@ function lineHeight(font: PDFFont, size: number): number {
   return font.heightAtSize(size) * 1.2;
 }
 
-/** The widths of the lines into which a text falls, each as long as it can be. */
+/** The drawn widths of the lines into which a text falls, each as long as it can be by the library’s measure. */
 function wrapped(
   text: string,
   { size, font, width }: { readonly size: number; readonly font: PDFFont; readonly width: number },
 ): number[] {
   const widthOf = (words: string) => font.widthOfTextAtSize(words, size);
   const space = widthOf(" ");
-  return text.split("\n").flatMap((paragraph) => {
-    const lines: number[] = [];
-    let line = 0;
+  const lines = text.split("\n").flatMap((paragraph) => {
+    const found: string[][] = [];
+    let measured = 0;
     for (const word of paragraph.split(" ")) {
       const long = widthOf(word);
-      const next = line === 0 ? long : line + space + long;
-      if (next >= width && line > 0) {
-        lines.push(line);
-        line = long;
-      } else line = next;
+      const next = measured + space + long;
+      const last = measured === 0 || next >= width ? undefined : found.at(-1);
+      if (last === undefined) found.push([word]);
+      else last.push(word);
+      measured = last === undefined ? long : next;
     }
-    return [...lines, line];
+    return found;
   });
+  return lines.map((words) => drawnWidth(words.join(" "), size, font));
 }
 
 /** As many whole words as there is room for, with where the rest is; else only where it is. */

@@ -259,6 +259,21 @@ describe("filling in", () => {
     expect(settingOf({ ...asked, rooms: [wide] }).size).toBe(10);
   });
 
+  test("signs that a typeface would draw closer together are measured as the form draws them", async () => {
+    const form = await PDFDocument.create();
+    const font = await form.embedFont(StandardFonts.Helvetica);
+    const words = "12 Fennel Row; 14 Fennel Row; 11 Ropewalk Lane; 9 Ropewalk Lane";
+    const drawn = [...words].reduce((sum, sign) => sum + font.widthOfTextAtSize(sign, 10), 0);
+    expect(font.widthOfTextAtSize(words, 10)).toBeLessThan(drawn - 2);
+    for (const lines of ["one", "many"] as const) {
+      const asked = { ways: [words], lines, most: null, size: 10, font };
+      expect(
+        settingOf({ ...asked, rooms: [{ width: drawn + 0.5, height: 16 }] }).size,
+      ).toBeLessThan(10);
+      expect(settingOf({ ...asked, rooms: [{ width: drawn + 4, height: 16 }] }).size).toBe(10);
+    }
+  });
+
   test("a field of few signs says what it can of the attached sheet", async () => {
     const { bytes, set } = await filled(oldForm(), { parcel: "0123-4567-8901" });
     expect(set).toEqual([{ field: "parcel", how: "continued", words: "0123-4567-8901" }]);
