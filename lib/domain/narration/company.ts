@@ -34,13 +34,30 @@ export function withoutStrangers(talk: Talk): Talk {
 }
 
 /** The number of a house once more, bare, and nothing found right behind it: `so, 18`, `that’s 21`, `20 enters`. */
+/** `In at 68`: the house where the camera went in; nothing is told there. */
+function isWayIn(talk: Talk, mark: Said, lead: string): boolean {
+  return (
+    /^(we |i |and |so )*(went |going |came |are |am |was |were |'re )?(in|out|here|up|over) at$/.test(
+      lead,
+    ) &&
+    inClause(talk, mark.clause).every(
+      ({ what, from }) => what === "turn" || what === "distance" || from === mark.from,
+    )
+  );
+}
+
 const DOES =
   /^(has|had|have|is|isn't|enters|comes|ties|goes|drains|should|would|might|must|just|ran|runs|never|also)$/;
 
 function isNamedAgain(talk: Talk, mark: Of<"distance">, known: ReadonlySet<number>): boolean {
   const span = spanAt(talk, mark.clause);
   const lead = wordsOf(talk, Math.max(span.from, mark.from - 5), mark.from);
-  if (hasUnit(talk, mark) || isReadOut(talk, mark, lead) || PLACES.test(lead)) return false;
+  if (
+    hasUnit(talk, mark) ||
+    isReadOut(talk, mark, lead) ||
+    (PLACES.test(lead) && !isWayIn(talk, mark, lead))
+  )
+    return false;
   if (DOES.test(wordsOf(talk, mark.to, mark.to + 1))) return true;
   const next = talk.said
     .slice(mark.at + 1, mark.at + 4)

@@ -82,12 +82,21 @@ function isRead(ground: Ground, mark: Said): mark is Of<"distance"> {
 
 /** `low spot, she’s holding water … and there’s my cleanout, eighty-four`: read off when the camera was there. */
 function isYetToCome(ground: Ground, mark: Said, reading: Said): boolean {
+  // `another connection, it’s on the left … so that one’s thirty-nine and a half`
+  if (
+    /\b(that's|that one|that one's|that was|this one's|that is)$/.test(
+      wordsOf(ground.talk, reading.from - 2, reading.from),
+    )
+  )
+    return false;
   if (tooFar(mark.time, reading.time, NEXT)) return true;
   if (!tooFar(mark.time, reading.time, GONE_ON)) return false;
   return placings(ground, inSentence(ground.talk, reading.sentence)).some(
     (other) => other.what === "thing" && other.at > mark.at && other.at < reading.at,
   );
 }
+
+const TOLD_ON = /^(and |so |which |but )*(it|it's|she's|which is)( |$)/;
 
 /** So long after a reading with its find, thousandths of a second, the camera has gone on. */
 const GONE_ON = 7_000;
@@ -96,6 +105,8 @@ const GONE_ON = 7_000;
 function isGoneBy(ground: Ground, mark: Said, reading: Said): boolean {
   if (reading.at > mark.at) return isYetToCome(ground, mark, reading);
   if (!tooFar(reading.time, mark.time, GONE_ON)) return false;
+  // `it’s a saddle, and it sticks in an inch`: told on of the same
+  if (TOLD_ON.test(clauseWords(ground.talk, mark.clause))) return false;
   return placings(ground, inSentence(ground.talk, reading.sentence)).some(
     (other) =>
       other.what === "thing" &&

@@ -30,11 +30,22 @@ function isOfHouses(talk: Talk, row: readonly Said[]): boolean {
 const STREET_NAME =
   /\b(street|st|avenue|ave|lane|ln|road|rd|drive|dr|court|ct|alley|way|place|pl|terrace|ter|circle|boulevard|loop|trail|hollow|crossing|row)\b/;
 
+const STREET_END = new RegExp(`${STREET_NAME.source}$`);
+
 /** In the opening a name stands behind it, and it is that of a street or of several houses. */
 function isOfStreet(talk: Talk, row: readonly Said[]): boolean {
   const [last] = row;
   if (last?.what !== "distance" || last.sentence > OPENING) return false;
-  if (wordsOf(talk, last.from - 1, last.from) === "at") return false;
+  const before = wordsOf(talk, last.from - 2, last.from);
+  if (/\bat$/.test(before)) return false;
+  // `Ferry Road, 62. Shared by 62, 64 and 68.`
+  const first = row.at(-1) ?? last;
+  const lead = wordsOf(talk, first.from - 2, first.from);
+  if (
+    STREET_END.test(lead) ||
+    /\b(shared by|serves|serving|shared with|houses|numbers|units)$/.test(lead)
+  )
+    return true;
   const [name, next] = talk.speech.words.slice(last.to, last.to + 2);
   const named = name?.capital === true && /^[a-z]/.test(name.text);
   return named && (row.length > 1 || STREET_NAME.test(`${name.text} ${next?.text ?? ""}`));

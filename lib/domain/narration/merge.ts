@@ -115,7 +115,17 @@ function placeOf(row: Heard, next: Heard): Heard["place"] {
   const better = row.place.reading !== "read" && next.place.reading === "read";
   const ended =
     row.place.toCounter === null && next.place.toCounter !== null && next.place.counter !== null;
+  // `about fifty-two … holding maybe five feet`: as long as was told, from where it was read off.
+  if (ended && row.place.reading === "read" && next.place.reading !== "read")
+    return lengthened(row.place, next.place);
   return better || (ended && row.place.counter !== null) ? next.place : row.place;
+}
+
+function lengthened(read: Heard["place"], { counter, toCounter }: Heard["place"]): Heard["place"] {
+  if (read.counter === null || counter === null || toCounter === null) return read;
+  const long = toCounter - counter;
+  const end = counter < read.counter ? read.counter - long : read.counter + long;
+  return { ...read, ...inOrder(read.counter, Math.max(0, end)) };
 }
 
 /** The place of the one, on to that of the other. */

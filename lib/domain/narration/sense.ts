@@ -54,12 +54,17 @@ export function senseOf(talk: Talk): Sense {
   };
 }
 
+const CALLED = /^(call|calling) (that|this|it)$/;
+
 function isUnreal(
   talk: Talk,
   mark: Said,
   { claiming, unreal }: { claiming: Claims; unreal: ReadonlySet<number> },
 ): boolean {
   if (mark.what === "turn") return false;
+  // `and I’ll call that nought`: said so, it is
+  if (mark.what === "distance" && CALLED.test(wordsOf(talk, mark.from - 2, mark.from)))
+    return false;
   const clause = inClause(talk, mark.clause);
   if (isClaimed(mark, clause, claiming) || isExpected(mark, clause)) return true;
   if (isHearsay(talk, mark, clause)) return true;

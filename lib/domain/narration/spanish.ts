@@ -22,7 +22,7 @@ barro=clay; arcilla=clay; hierro fundido=cast iron; hierro=iron; fierro=iron; co
 sigue=continues; siguen=continue; seguimos=going on; continúa=continues; continúan=continue; acaba=ends; se acaba=ends; se acaba el=end of the; se acaba la=end of the; se acaban=ends; se termina=ends; se terminan=ends
 otro trabajo=other job; la semana pasada=last week; el mes pasado=last month; el año pasado=last year; ayer=yesterday; había=there was; hicieron=they made; hizo=he made; jabón=soap; jabon=soap; échale agua=run water; echale agua=run water; ponle agua=run water; ponle ahí el agua=run water; abre el agua=run water; ábrele al agua=run water; nada=nothing
 cambia a=changes to; cambia de=changes from; se cambia=changes; empieza=starts; comienza=starts; termina=ends; fuera del agua=out of the water; sale del agua=out of the water; sale el agua=out of the water; salimos del agua=out of the water
-no está en el permiso=not on the permit; no esta en el permiso=not on the permit; no está en la tarjeta=not on the card; no está en el plano=not on the drawing; permiso=permit; tarjeta=card; plano=drawing
+dice que está a=says it at; dice que está en=says it at; no está en el permiso=not on the permit; no esta en el permiso=not on the permit; no está en la tarjeta=not on the card; no está en el plano=not on the drawing; permiso=permit; tarjeta=card; plano=drawing
 entramos por=going in at; entrando por=going in at; entré por=going in at; hasta la principal=to the main; hasta el principal=to the main; hasta la línea principal=to the main; empujé=pushed; empujamos=pushed; empujando=pushing; bajé=went down; llegué=got; estamos en el=we're at number; estamos en la=we're at number; estamos en=we're in; calle=street; número=number; numero=number; casa=house
 no hay=no; no veo=don't see; parece=looks like; creo=i think; tal vez=maybe; quizás=maybe; como=about; casi=almost; más o menos=about; mas o menos=about
 perdón=sorry; perdon=sorry; corrección=correction; digo=i mean
@@ -130,11 +130,17 @@ function specialAt(
     words[at + 2]?.sentence === words[at]?.sentence &&
     /^(a|hasta)$/.test(words[at + 2]?.text ?? "");
   if (size !== null && !goesOn) return [[size, "inch"], 2];
+  // `veintiséis con ocho`: tenths
+  const tenths =
+    from === "con" && NUMBER.test(out.at(-1)?.text ?? "") ? hourBehind(words, at + 1) : null;
+  if (tenths !== null) return [["point", tenths], 2];
   // `a las doce`: hours are feminine, feet are not.
   const hour = from === "a las" ? hourBehind(words, at + 2) : null;
   return hour === null ? [[], 0] : [["at", hour, "o'clock"], HOUR_WORDS];
 }
 
+const NUMBER =
+  /^(\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred)$/;
 const OF_PIPE = /^(pipe|clay|concrete|plastic|iron|pvc|abs|wye|tap)$/;
 const HOUR_WORDS = 3;
 const HOURS = /^(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$/;

@@ -162,6 +162,7 @@ const PART = new RegExp(
     String.raw`\d+['’]s\b`,
     String.raw`\d+(?:\.\d+)?|\.\d+`,
     String.raw`(?<=\d\s?)(?:in|ft)\.`,
+    String.raw`\bnos?\.(?=\s?\d)`,
     String.raw`\b(?:approx|mr|mrs|ms|dr|est|ave|st|long|lat|conn|inv|jt)\.(?=\s)`,
     String.raw`\bc\/o\b|\bw\/`,
     String.raw`(?<=\d\s*)['’′](?!\p{L})|(?<=\d\s*)["”″]|(?:''|’’)`,
@@ -312,6 +313,8 @@ function stronger(a: Break, b: Break): Break {
 
 /** As they are written short, and as they are said in full. */
 const IN_FULL: ReadonlyMap<string, string> = new Map([
+  ["no.", "number"],
+  ["nos.", "numbers"],
   ["in.", "inch"],
   ["ft.", "feet"],
   ["approx.", "approximately"],

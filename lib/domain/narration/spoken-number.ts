@@ -30,7 +30,11 @@ const TEENS = [
 ];
 const TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
 
-const DIGIT = new Map<string, number>(DIGITS.map((word, value) => [word, value]));
+const DIGIT = new Map<string, number>([
+  ...DIGITS.map((word, value): [string, number] => [word, value]),
+  ["nought", 0],
+  ["naught", 0],
+]);
 const TEEN = new Map<string, number>(TEENS.map((word, at) => [word, at + 10]));
 const TEN = new Map<string, number>([
   ...TENS.map((word, at): [string, number] => [word, at * 10 + 20]),

@@ -280,6 +280,8 @@ function isListed(talk: Talk, mark: Of<"distance">): boolean {
 
 function isBackwardLook(talk: Talk, mark: Said): boolean {
   const before = talk.said[mark.at - 1];
+  // `and that’s the cleanout, I’m back at zero`
+  if (mark.what === "distance" && mark.distance.from === 0) return false;
   return before !== undefined && isTurn(before, "same") && mark.clause === before.clause;
 }
 

@@ -331,3 +331,22 @@ test.each([
   );
   expect(read(opened)).toEqual([...FRAME, 20].sort((a, b) => a - b));
 });
+
+test("a house named behind its street is none of the footages, nor where the camera went in", () => {
+  const talk =
+    "0:00 Right, Ferry Road, 62. Shared by 62, 64 and 68. In at 68, and I've shoved it down to the main.\n0:12 So that's the main, and I'll call that nought.\n0:30 Twelve and a half, joint dropped.\n0:50 Eighteen, connection, left. That's 62.";
+  const log = draftLog(talk, RUN);
+  expect(log.measuredFrom).toBe("main");
+  expect(log.readings.map(({ counter }) => counter / 100)).toEqual([0, 12.5, 18]);
+});
+
+test("a number behind `no.` is no denial, and `con ocho` is tenths", () => {
+  expect(
+    read("0:00 Zero at the main, pulling back.\n0:30 38 tee coming in right. no. 7. card says 32."),
+  ).toEqual([0, 38]);
+  expect(
+    read(
+      "0:00 Cero en la principal.\n0:30 Está quebrado. A los veintiséis, no, perdón, veintiséis con ocho.",
+    ),
+  ).toEqual([0, 26.8]);
+});

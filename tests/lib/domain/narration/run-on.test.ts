@@ -77,3 +77,10 @@ test("what the record is guessed to say is no footage", () => {
     "0:00 Zero at the main.\n0:20 Thirty-eight four, wye.\n0:30 Card says 40 something, can't read it. 40 or 46.\n0:50 Fifty-nine, crack.";
   expect(feetIn(talk)).toEqual([0, 38.4, 59]);
 });
+
+test("`so that one’s` points back to what was told before it", () => {
+  const talk =
+    "0:00 Zero at the cleanout.\n0:20 Twenty, wye on the left.\n1:10 There's the other connection on the right and it's got some roots in it up in there, so that one's forty and a half.\n1:40 Sixty, that's the main.";
+  const { drafts } = draftLog(talk, RUN);
+  expect(drafts.map(({ kind, counter }) => [kind, counter])).toContainEqual(["tie-in", 4050]);
+});
