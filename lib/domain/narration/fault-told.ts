@@ -27,7 +27,7 @@ const OFF =
   "(?:is|are|that's|it's|pretty|way|little|bit|hair|slightly|inch|looks|all|kind of) off(?! (?:the|of|to|from))";
 const TWO_PIPES = `(?:${JOINT}|${LENGTH}|fitting)`;
 
-const LOOSE = `(?:(?:wide )?open(?:ed)?(?: up)?|gap(?:ed|ing|ped|ping)|apart|unseated|parted|spread|let(?:ting)? go|(?:back|pull)(?:ed|ing) (?:out|off|back|away|loose)|${anyFormOf("separate")}|${NOT}${ANY}{0,2}? (?:meet|meeting|touching)(?! (?:up|right|even|straight))|${NOT}${ANY}{0,2}? (?:home|seated|closed|tight|together))`;
+const LOOSE = `(?:(?:wide )?open(?:ed)?(?: up)?|gap(?:ed|ing|ped|ping)|apart|unseated|parted|spread|let(?:ting)? go|(?:back|pull)(?:ed|ing) (?:out|off|back|away|loose)|${anyFormOf("separate")}|${NOT}${ANY}{0,2}? (?:meet|meeting|touching)(?! (?:up|right|even|straight))|${NOT}${ANY}{0,2}? (?:home|seated|closed|tight|together|butted(?: up)?))`;
 
 /** In what a spigot sits. */
 const SOCKET = "(?:\\w+ )?(?:bell|hub|coupling|socket|fitting|sleeve|joint|fernco|collar)";
@@ -47,6 +47,17 @@ export const FAULTS_TOLD: readonly Construction[] = [
   tells(
     "roots",
     String.raw`\b(?:tree|oak|maple|willow|ficus|sycamore|elm|ivy|bush|hedge)\b${ANY}{0,3}? (?:found|made|${anyFormOf("work get grow come poke push find")})(?: (?:its|his|her|their) way)? (?:in|into|through|inside)\b`,
+  ),
+  // `the tree’s in here`
+  tells(
+    "roots",
+    String.raw`\b(?:tree|willow|oak|maple|elm)(?: is)?(?: all)? in (?:here|there|the pipe|your pipe|our pipe)\b`,
+  ),
+  // `lost our fall`, `not enough grade`
+  tells(
+    "belly",
+    String.raw`\b(?:${anyFormOf("lose")}|no|without|not (?:much|enough|any)|hardly any)(?: (?:our|its|the|any|all|of|a lot)){0,3} (?:fall|grade|pitch|slope)\b(?! (?:stake|rod))`,
+    "water",
   ),
   // `pieces of pipe laying in the bottom`: where from, if not from the pipe
   tells(
@@ -82,7 +93,10 @@ export const FAULTS_TOLD: readonly Construction[] = [
   ),
   // `joint here, it’s wide open`, `that joint’s not pushed home`, `the two pieces have come apart`
   {
-    ...tells("open-joint", String.raw`\b(?:${JOINT}|${LENGTH})\b${ANY}{0,10}? ${LOOSE}\b`),
+    ...tells(
+      "open-joint",
+      String.raw`\b(?:${JOINT}|${LENGTH}|(?:these|those|the) two)\b${ANY}{0,10}? ${LOOSE}\b`,
+    ),
     means: ([words]) => ({ ...fault("open-joint"), many: /^joints/.test(words ?? "") }),
   },
   // `joint’s dropped on us`
@@ -93,7 +107,7 @@ export const FAULTS_TOLD: readonly Construction[] = [
   // `the pipes don’t line up at this joint`, `bell and spigot aren’t even`
   tells(
     "offset-joint",
-    String.raw`\b${NOT}${ANY}{0,2}? (?:(?:line|lined|lining) up|aligned|flush|(?:meet|match|sit)(?:ing)? (?:up|right|even|straight|square|flush))\b(?! (?:with )?(?:the|my|what))|\b${TWO_PIPES}\b${ANY}{0,6}? ${NOT}${ANY}{0,2}? (?:straight|even|level|centered|square)\b`,
+    String.raw`\b${NOT}${ANY}{0,2}? (?:(?:line|lined|lining) up|aligned|flush|(?:meet|match|sit)(?:ing)? (?:up|right|even|straight|square|flush))\b(?! (?:with )?(?:my|what)| (?:with )?the (?!spigot|other|next|pipe|bell|hub|last))|\b${TWO_PIPES}\b${ANY}{0,6}? ${NOT}${ANY}{0,2}? (?:straight|even|level|centered|square)\b`,
     "offset-joint open-joint",
   ),
   // `one pipe sits higher than the other`, `off by half a pipe`

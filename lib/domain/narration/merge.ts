@@ -3,6 +3,7 @@ import type { Cft } from "../length/station.ts";
 import type { Ground } from "./ground.ts";
 import type { Heard } from "./heard.ts";
 import { inOrder } from "./place.ts";
+import { type Talk, wordsOf } from "./said.ts";
 import { isLong } from "./stretch.ts";
 import type { Track } from "./track.ts";
 
@@ -10,24 +11,28 @@ import type { Track } from "./track.ts";
 const SAME_PLACE = 100;
 
 /** Puts repeated mentions of one thing into one row; what the later one adds is added. */
-export function merged({ track }: Ground, heard: readonly Heard[]): Heard[] {
+export function merged(ground: Ground, heard: readonly Heard[]): Heard[] {
   const rows: Heard[] = [];
   for (const next of heard) {
-    const at = rows.findLastIndex((row) => isSame(track, row, next));
+    const at = rows.findLastIndex((row) => isSame(ground, row, next));
     const row = rows[at];
-    if (row) rows[at] = together(row, next);
+    if (row) rows[at] = together(ground.track.motion, row, next);
     else rows.push(next);
   }
   return rows;
 }
 
-function isSame(track: Track, row: Heard, next: Heard): boolean {
+function isSame({ talk, track }: Ground, row: Heard, next: Heard): boolean {
   const alike = row.kind === next.kind && row.fault === next.fault && row.mark.at !== next.mark.at;
   if (!alike || row.kind === "material" || row.kind === "remark") return false;
   if (next.goesOn && isLong(row) && isSpokenBehind(row, next)) return true;
   if (next.antecedent !== null) return row.ats.includes(next.antecedent);
   if ((clash(row.clock, next.clock) || next.another) && !next.again) return false;
-  return isWithin(row, next) || isNamedAgain(row, next) || isStill(track, row, next);
+  return (
+    isWithin(row, next) ||
+    isNamedAgain(row, next) ||
+    (isStill(track, row, next) && !isOtherStuff(talk, row, next))
+  );
 }
 
 /** So much farther on, hundredths of a foot, a stretch is not what still goes on. */
@@ -64,6 +69,12 @@ function isStill(track: Track, row: Heard, next: Heard): boolean {
 
 /** So soon is read off what was only named. */
 const NAMED_FIRST = 30_000;
+/** Grease on the walls is not the wipes farther on. */
+function isOtherStuff(talk: Talk, row: Heard, next: Heard): boolean {
+  const [a, b] = [row, next].map(({ mark }) => wordsOf(talk, mark.from, mark.to));
+  return row.kind === "deposit" && next.place.clause !== null && a !== b;
+}
+
 /** For so long a camera is looked through at one thing, thousandths of a second; sentences where there are no times. */
 const STAY = 60_000;
 const SENTENCES = 3;
@@ -110,22 +121,16 @@ function greater(a: number | null, b: number | null): number | null {
 }
 
 /** The place that tells more. */
-function placeOf(row: Heard, next: Heard): Heard["place"] {
+function placeOf(motion: Track["motion"], row: Heard, next: Heard): Heard["place"] {
   if (next.goesOn) return stretched(row, next);
-  const better = row.place.reading !== "read" && next.place.reading === "read";
-  const ended =
-    row.place.toCounter === null && next.place.toCounter !== null && next.place.counter !== null;
-  // `about fifty-two … holding maybe five feet`: as long as was told, from where it was read off.
-  if (ended && row.place.reading === "read" && next.place.reading !== "read")
-    return lengthened(row.place, next.place);
-  return better || (ended && row.place.counter !== null) ? next.place : row.place;
-}
-
-function lengthened(read: Heard["place"], { counter, toCounter }: Heard["place"]): Heard["place"] {
-  if (read.counter === null || counter === null || toCounter === null) return read;
-  const long = toCounter - counter;
-  const end = counter < read.counter ? read.counter - long : read.counter + long;
-  return { ...read, ...inOrder(read.counter, Math.max(0, end)) };
+  const [from, to] = [row.place, next.place];
+  if (from.reading !== "read" && to.reading === "read") return to;
+  if (from.counter === null || to.counter === null) return from;
+  if (from.toCounter !== null || to.toCounter === null) return from;
+  if (from.reading !== "read" || to.reading === "read") return to;
+  // `Fifty-two, water. … So it’s holding maybe five feet of it.`
+  const end = from.counter + motion * (to.toCounter - to.counter);
+  return { ...from, ...inOrder(from.counter, Math.max(0, end)) };
 }
 
 /** The place of the one, on to that of the other. */
@@ -137,13 +142,13 @@ function stretched(row: Heard, next: Heard): Heard["place"] {
   return read ? { ...row.place, ...inOrder(Math.min(...ends), Math.max(...ends)) } : row.place;
 }
 
-function together(row: Heard, next: Heard): Heard {
+function together(motion: Track["motion"], row: Heard, next: Heard): Heard {
   const better = row.place.reading !== "read" && next.place.reading === "read";
   const near = next.clauses[0] - row.clauses[1] <= 3;
   return {
     ...row,
     ats: [...row.ats, ...next.ats],
-    place: placeOf(row, next),
+    place: placeOf(motion, row, next),
     degree: worse(row.degree, next.degree),
     reduction: greater(row.reduction, next.reduction),
     waterDepth: greater(row.waterDepth, next.waterDepth),

@@ -86,12 +86,20 @@ interface Beside {
   readonly words: readonly Word[];
 }
 
+/** `another one … that’s gotta be 1636` */
+const HOUSE =
+  /\b(?:that's|this is|be|this one's|is) (?:the |for |number |probably )*\d{2,5}\b(?! (?:feet|foot|inch|point|\d))/;
+
 /** On a side, or joining, it is a branch; else what was named last. */
 function meantBy(
   { last, branch }: { readonly last: Thing | null; readonly branch: Thing | null },
   { mark, beside, words }: Beside & { readonly mark: Mark },
 ): Thing | null {
-  if (JOINS.test(textFrom(words, mark.to))) return branch ?? BRANCH;
+  const behind = words
+    .slice(mark.to, mark.to + 9)
+    .map(({ text }) => text)
+    .join(" ");
+  if (JOINS.test(behind) || HOUSE.test(behind)) return branch ?? BRANCH;
   return (beside.some((other) => other.what === "clock") ? branch : null) ?? last;
 }
 

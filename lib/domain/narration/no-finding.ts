@@ -17,7 +17,13 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   )
     return true;
   if (isOtherWord(talk, mark) || isOfTieIn(talk, mark) || isPartOfName(talk, mark)) return true;
-  if (isMisled(talk, mark) || isRun(talk, mark)) return true;
+  if (
+    isMisled(talk, mark) ||
+    isRun(talk, mark) ||
+    isUpBranch(talk, mark) ||
+    isAlternative(talk, mark)
+  )
+    return true;
   // `at the lip`, `see the ledge through it`: where, and what lies behind a hole.
   if (isLip(talk, mark)) return true;
   if (
@@ -54,6 +60,9 @@ function isPartOfName(talk: Talk, mark: Of<"thing">): boolean {
 function isMisled(talk: Talk, mark: Of<"thing">): boolean {
   const own = wordsOf(talk, mark.from, mark.to);
   const behind = wordsOf(talk, mark.to, mark.to + 6);
+  // `papel del permiso`
+  if (own === "paper")
+    return /^(of |from )?(the )?(permit|city|county|town|work|office)\b/.test(behind);
   if (own === "soap") return /^(bubbles?|suds|foam)\b/.test(behind);
   if (own === "clean out") return /^of\b/.test(behind);
   if (own !== "daylight") return false;
@@ -62,6 +71,28 @@ function isMisled(talk: Talk, mark: Of<"thing">): boolean {
     inSentence(talk, mark.sentence).some(
       (old) => old.what === "thing" && /^(cleanout|main)$/.test(old.thing.kind),
     )
+  );
+}
+
+/** `roots in it, not in our pipe but up in the branch` */
+function isUpBranch(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "fault" && mark.thing.kind !== "deposit") return false;
+  const behind = ownBehind(talk, mark, 10);
+  return /\bnot in (our|the|your|this|my) (pipe|line|main|lateral)\b|^(in it )?(up|inside|back|way) (up )?(in |inside |into )?(the|that|their|its) (branch|tap|lateral|connection|wye|tee)\b/.test(
+    behind,
+  );
+}
+
+/** `might be a connection, might be just a chip`: one thing, and not known which. */
+function isAlternative(talk: Talk, mark: Of<"thing">): boolean {
+  const before = talk.said.findLast(
+    (old) => old.at < mark.at && (old.what === "thing" || old.what === "distance"),
+  );
+  if (before?.what !== "thing" || before.sentence !== mark.sentence) return false;
+  const might = /\b(might|could|may)( very well| also)? be( (just|a|an|only|some|the))*( [\w']+)?$/;
+  return (
+    might.test(wordsOf(talk, mark.from - 6, mark.from)) &&
+    might.test(wordsOf(talk, before.from - 6, before.from))
   );
 }
 
@@ -133,10 +164,19 @@ function isPlugOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
 /** So many sentences on, a plug is still that of the branch just told. */
 const PLUGGED = 2;
 
+/** So many words behind it that are of its sentence. */
+function ownBehind(talk: Talk, mark: Said, count: number): string {
+  return talk.speech.words
+    .slice(mark.to, mark.to + count)
+    .filter(({ sentence }) => sentence === mark.sentence)
+    .map(({ text }) => text)
+    .join(" ");
+}
+
 /** `water’s flowing good`: it does not stand. */
 function isFlowing(talk: Talk, mark: Said): boolean {
-  return /^(is |was |still |just |all |keeps |a little |pretty )*(up|down|low|high|flowing|moving|draining|runs? (right )?(over|through|past|by|down|across|around)|running (good|fine|clear|through|by|past|along|down|right|well)|going (through|by|down|past|right))\b/.test(
-    wordsOf(talk, mark.to, mark.to + 4),
+  return /^(is |still |just |all |keeps )*((was|is) (still |just |a little |pretty )*(up|down|low|high)|flowing|moving|draining|runs? (right )?(over|through|past|by|down|across|around)|running (good|fine|clear|through|by|past|along|down|right|well)|going (through|by|down|past|right))\b/.test(
+    ownBehind(talk, mark, 4),
   );
 }
 

@@ -168,7 +168,9 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
     )
   )
     return isChange(talk, mark);
-  if (isChange(talk, mark) || isPipeTold(talk, mark)) return true;
+  if (isChange(talk, mark)) return true;
+  if (isOfCrossing(ground, mark)) return false;
+  if (isPipeTold(talk, mark)) return true;
   const other = clause.find(
     (one) => isOwner(sense, one) && one.thing.kind !== "main" && one.thing.kind !== "cleanout",
   );
@@ -250,6 +252,14 @@ function isOfBranch({ talk, sense }: Ground, mark: Said): boolean {
   );
 }
 
+/** `gas line right through the pipe. Little yellow plastic pipe.` */
+function isOfCrossing({ talk, sense }: Ground, mark: Said): boolean {
+  const last = talk.said.findLast((other) => other.at < mark.at && isOwner(sense, other));
+  const read = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
+  if (last?.what !== "thing" || last.thing.kind !== "crossing") return false;
+  return last.sentence === mark.sentence || (!read && mark.sentence - last.sentence === 1);
+}
+
 /** `cast iron, pretty rough on the bottom`: what is said of the surface is said of the pipe. */
 function isSurface(mark: Said): boolean {
   return mark.what === "thing" && mark.thing.fault === "worn-surface";
@@ -261,7 +271,7 @@ function describesTieIn(ground: Ground, mark: Said): boolean {
   const sentence = inSentence(talk, mark.sentence).filter((other) => isOwner(sense, other));
   const last =
     sentence.findLast((other) => other.at < mark.at) ?? lastOwnerBefore(ground, mark.sentence);
-  if (last?.what !== "thing" || last.thing.kind !== "tie-in") return false;
+  if (last?.what !== "thing" || !/^(tie-in|crossing)$/.test(last.thing.kind)) return false;
   const own = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
   return last.sentence === mark.sentence || !own;
 }

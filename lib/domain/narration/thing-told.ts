@@ -3,7 +3,7 @@ import { PLAIN_THING } from "./things.ts";
 import { ANY, type Construction, OURS } from "./told.ts";
 
 const WHO =
-  "(?:houses?|neighbors?|units?(?: \\w+)?|duplex|building|apartments?|garage|shop|kitchen|laundry|bathroom|addition|guest house|back house|next door)";
+  "(?:houses?|neighbors?|units?(?: \\w+)?|duplex|building|apartments?|garage|shop|kitchen|laundry|bathroom|addition|downspout|gutter|floor drain|area drain|sump(?: pump)?|sink|washer|garage drain|guest house|back house|next door)";
 const JOINS = `(?:${anyFormOf("come join tie connect enter drop feed dump hook tap run")})`;
 
 const TIE_IN = { ...PLAIN_THING, kind: "tie-in" } as const;
@@ -30,6 +30,17 @@ export const THINGS_TOLD: readonly Construction[] = [
       "g",
     ),
     means: () => TIE_IN,
+  },
+  {
+    // `that’s somebody else’s sewer`
+    said: /\b(?:somebody|someone) else(?:'s)? (?:line|sewer|pipe|drain|lateral|tap|connection|house)\b/g,
+    means: () => TIE_IN,
+  },
+  {
+    // `a bunch of junk in the bottom`
+    said: /\b(?:junk|trash|garbage|crap|goop|mess|stuff|solids|leaves|sticks|toys?)(?: [\w']+){0,3}? (?:(?:sitting|laying|lying|piled|built up)(?: up)? |all )?(?:in|on|along) the (?:bottom|invert|flow line|floor)\b/g,
+    means: () => ({ ...PLAIN_THING, kind: "deposit" }),
+    covers: (thing) => thing.kind === "deposit",
   },
   {
     // `there’s your neighbor, comes in on the left`

@@ -197,7 +197,7 @@ export const THING_WORDS: readonly Entry[] = [
   ...done("offset-joint", "misalign, displace"),
   ...entries(
     "water",
-    "under water, underwater, standing water, water, submerged, half full of water, full of water, dipping under, dips under, camera under, holding water, ponding, pooled, ponded, lens under, head under, goes under, went under, going under, hold water, holds water, puddle, swimming, dunked, we are under, lens is under, camera is under, head is under, under the water",
+    "in the drink, into the drink, under water, underwater, standing water, water, submerged, half full of water, full of water, dipping under, dips under, camera under, holding water, ponding, pooled, ponded, lens under, head under, goes under, went under, going under, hold water, holds water, puddle, swimming, dunked, we are under, lens is under, camera is under, head is under, under the water",
   ),
   ...entries(
     "deposit",
@@ -209,7 +209,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "bend",
-    "bend, bends, elbow, sweep, long sweep, curve, turns left, turns right, turn to the left, turn to the right, turns to the left, turns to the right, curves left, curves right, elbows, veers left, veers right, bends left, bends right, hard left, hard right, jog, jogs, turns down, turns up, drop fitting",
+    "takes a turn, took a turn, bend, bends, elbow, sweep, long sweep, curve, turns left, turns right, turn to the left, turn to the right, turns to the left, turns to the right, curves left, curves right, elbows, veers left, veers right, bends left, bends right, hard left, hard right, jog, jogs, turns down, turns up, drop fitting",
   ),
   ...entries(
     "cleanout",

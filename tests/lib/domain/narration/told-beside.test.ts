@@ -168,6 +168,33 @@ const LISTED = `
   => roots 12; tie-in ?
 `;
 
+const ONE_THING = `
+  Twelve, wye.
+  Thirty, tap, it's got a little bit of roots in it, not in our pipe but up in the branch.
+  => tie-in 12; tie-in 30
+
+  Twelve, gas line right through the pipe. Little yellow plastic pipe.
+  => crossing 12
+
+  Twelve, grease on the walls.
+  Thirty, wipes. It's a ball of wipes.
+  => deposit 12; deposit 30
+
+  Twelve, roots.
+  Twenty, another one, on the right, that's gotta be 1636.
+  => roots 12; tie-in 20
+
+  Thirty, standing water, up to a third.
+  => water 30
+
+  Thirty feet, standing water.
+  Moving on.
+  => water 30
+
+  Twelve, it goes to PVC. No coupling, no nothing, you see the gap.
+  => open-joint 12; material 12
+`;
+
 describe.each([
   ["what is to be mended", MENDED],
   ["what is on the lens", ON_THE_LENS],
@@ -178,6 +205,7 @@ describe.each([
   ["what is seen ahead and read off then", AHEAD],
   ["what would come of it", DEPENDS],
   ["what is known and named for the rest", KNOWN],
+  ["one thing in two words, and two in one breath", ONE_THING],
   ["told with two footages, or as somebody else’s", LISTED],
 ])("%s", (_, walks) => {
   test.each(walksIn(walks))("$said", expectRows);
