@@ -178,7 +178,9 @@ const CLOSE = 300;
 /** `somebody stuck a pipe in and mortared it twenty-seven nine`: to the tenth, and the last thing said was a find. */
 function isRunOn(talk: Talk, mark: Of<"distance">, known: ReadonlySet<number>): boolean {
   if (mark.distance.from % 100 === 0 || mark.distance.from < CLOSE) return false;
-  const last = talk.said.slice(0, mark.at).findLast(({ what }) => !/^(turn|clock)$/.test(what));
+  const last = talk.said
+    .slice(0, mark.at)
+    .findLast(({ what }) => /^(thing|material|distance)$/.test(what));
   return (
     last !== undefined &&
     /^(thing|material)$/.test(last.what) &&
@@ -413,7 +415,7 @@ const PLAIN = new Set(
    at in on of to from for by with about around near past over under up down out off into onto through between behind before after until till along across toward towards beside below above inside back
    hey whoa boom man guys folks dude sir ma'am buddy yessir huh ha hmm wow gotcha
    okay ok alright right well uh um oh yeah yep yes so see look looks looking like maybe probably roughly exactly approximately almost nearly pretty little bit touch hair shy dead say called make mark note log write put puts read reads reading give gives take takes hit hits hitting reach reached pass passed passing
-   go goes going gone gonna went come comes coming came anyway anyhow they keep keeps keeping quit quits clears cleans picks ties tied sags widens move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
+   go goes going gone gonna went come comes coming came anyway anyhow thereabouts thereabout ish or so they keep keeps keeping quit quits clears cleans picks ties tied sags widens move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
    counter footage feet foot ft tenth tenths camera number counting distance spot place point
    pipe line lateral side left right top bottom hand wall crown invert flow joint hub bell end main house cleanout access street upstream downstream
    first second third last next another other one two both more most all any some each every same
