@@ -38,8 +38,8 @@ const WAYS: readonly Point[] = [
 const STEPS = [5, 12, 20, 30, 42, 56];
 
 /**
- * Sets labels beside their places so that none lies over another one, over what is `taken`, or past the
- * edge of the sheet; those that stand first in the list choose first. Where there is no room, the place
+ * Sets labels beside their places so that none lies over another one or over its line, over what is
+ * `taken`, or past the edge of the sheet; those that stand first in the list choose first. Where there is no room, the place
  * with the least in its way is taken. A label that stands far off gets a line to its place.
  */
 export function placeLabels(
@@ -48,11 +48,19 @@ export function placeLabels(
   taken: readonly Box[],
 ): Shape[] {
   const boxes = [...taken];
+  const words: Box[] = [];
+  const leaders: Leader[] = [];
   const placed = labels.flatMap((label) => {
-    const spots = spotsOf(label).map((box) => ({ box, cost: costOf(box, boxes, sheet) }));
+    const spots = spotsOf(label).map((box) => ({
+      box,
+      cost: costOf(box, boxes, sheet) + crossedBy(label, box, { words, leaders }),
+    }));
     const best = spots.find(({ cost }) => cost === 0) ?? leastOf(spots);
     if (best === undefined) return [];
+    const leader = leaderOf(label, best.box);
     boxes.push(best.box);
+    words.push(best.box);
+    if (leader !== null) leaders.push(leader);
     return [drawn(label, best.box)];
   });
   return [...placed.flatMap(({ under }) => under), ...placed.flatMap(({ over }) => over)];
@@ -104,15 +112,62 @@ function costOf(
   }, beyond);
 }
 
+/** From a place to the edge of its words. */
+type Leader = readonly [from: Point, to: Point];
+
+/** Farther off than this, in points, words get a line to their place. */
+const FAR = 14;
+
+function leaderOf({ at }: Label, { left, right, top, bottom }: Box): Leader | null {
+  const near: Point = [clamp(at[0], left, right), clamp(at[1], top, bottom)];
+  return Math.hypot(near[0] - at[0], near[1] - at[1]) > FAR ? [at, near] : null;
+}
+
+/** What a line through words weighs, in square points for each point of it that they hide. */
+const CROSSED = 20;
+
+/** Square points for the lines under these words, and for the words over their own line. */
+function crossedBy(
+  label: Label,
+  box: Box,
+  { words, leaders }: { readonly words: readonly Box[]; readonly leaders: readonly Leader[] },
+): number {
+  const own = leaderOf(label, box);
+  const under = leaders.map((leader) => lengthIn(leader, box));
+  const over = own === null ? [] : words.map((other) => lengthIn(own, other));
+  return [...under, ...over].reduce((sum, length) => sum + length * CROSSED, 0);
+}
+
+/** How much of a line lies in a box, in points. */
+function lengthIn([from, to]: Leader, { left, right, top, bottom }: Box): number {
+  const across = partIn(from[0], to[0], [left, right]);
+  const down = partIn(from[1], to[1], [top, bottom]);
+  const part = Math.min(across[1], down[1]) - Math.max(across[0], down[0]);
+  return Math.max(0, part) * Math.hypot(to[0] - from[0], to[1] - from[1]);
+}
+
+/** From which part of its way to which it is between two bounds. */
+function partIn(
+  from: number,
+  to: number,
+  [low, high]: readonly [number, number],
+): [number, number] {
+  if (from === to) return from > low && from < high ? [0, 1] : [1, 0];
+  const ends = [(low - from) / (to - from), (high - from) / (to - from)];
+  return [Math.max(0, Math.min(...ends)), Math.min(1, Math.max(...ends))];
+}
+
 function leastOf<T extends { readonly cost: number }>(spots: readonly T[]): T | undefined {
   return spots.toSorted((a, b) => a.cost - b.cost)[0];
 }
 
 /** Words on a patch of paper, and the line to their place where they stand far off. */
 function drawn(
-  { at, text, size, strong = false, tone = "ink" }: Label,
-  { left, right, top, bottom }: Box,
+  label: Label,
+  box: Box,
 ): { readonly under: readonly Shape[]; readonly over: readonly Shape[] } {
+  const { text, size, strong = false, tone = "ink" } = label;
+  const { left, right, top, bottom } = box;
   const middle: Point = [(left + right) / 2, (top + bottom) / 2];
   const lines = text.split("\n");
   const over = lines.flatMap((line, index): Shape[] => {
@@ -132,10 +187,9 @@ function drawn(
       },
     ];
   });
-  const near: Point = [clamp(at[0], left, right), clamp(at[1], top, bottom)];
-  const off = Math.hypot(near[0] - at[0], near[1] - at[1]);
+  const way = leaderOf(label, box);
   const leader: Shape[] =
-    off > 14 ? [{ kind: "line", points: [at, near], width: 0.4, tone: "soft", dash: false }] : [];
+    way === null ? [] : [{ kind: "line", points: way, width: 0.4, tone: "soft", dash: false }];
   return { under: leader, over };
 }
 

@@ -11,9 +11,12 @@ import { readingCopy } from "#lib/domain/paper/agreement-paper.ts";
 import { declarationsOf } from "#lib/domain/paper/declaration.ts";
 import { statementOf, statementPlaces, statementsOf } from "#lib/domain/paper/statement.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
+import { drawPlans } from "#lib/domain/strip/draw-plan.ts";
+import { PLAN_FRAME } from "#lib/domain/strip/plan-scale.ts";
 import { demoLines } from "#tests/support/demo.ts";
 import { anAgreement } from "#tests/support/file.ts";
 import { readPdf } from "#tests/support/pdf.ts";
+import { crossings } from "#tests/support/plan-words.ts";
 import { sixShare } from "#tests/support/six-share.ts";
 
 // How many sheets the other papers of the example office take: statements, invoices, agreements,
@@ -74,6 +77,16 @@ test("the packet of the example office’s alley is seven pages, with every shee
     const first = Number(page?.[1]);
     expect(`${pdf.text(first)}${pdf.text(Math.min(first + 1, 7))}`).toContain(title.slice(0, 24));
   }
+});
+
+test("on the example office’s plan views no words lie over the line to other words", () => {
+  for (const file of [demo.fennel, demo.ropewalk, demo.tollgate])
+    for (const allowed of [[], [10, 20]])
+      for (const { shapes, sheet } of drawPlans(file, reportOn(file, TODAY), {
+        frame: PLAN_FRAME,
+        allowed,
+      }))
+        expect(crossings(shapes), `${file.line.name}, sheet ${sheet}`).toEqual([]);
 });
 
 test("an invoice is one page", async () => {

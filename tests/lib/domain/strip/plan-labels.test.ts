@@ -1,6 +1,8 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type Label, placeLabels } from "#lib/domain/strip/plan-labels.ts";
-import type { Point, Shape } from "#lib/domain/strip/strip-shape.ts";
+import type { Point } from "#lib/domain/strip/strip-shape.ts";
+import { crossings, patches } from "#tests/support/plan-words.ts";
 
 const SHEET = { width: 300, height: 200 };
 
@@ -23,16 +25,6 @@ const GARAGE: Label = {
     [154, 90],
   ],
 };
-
-/** Patches of paper on which the words stand, by their words. */
-function patches(shapes: readonly Shape[]): Map<string, readonly Point[]> {
-  return new Map(
-    shapes.flatMap((shape, at) => {
-      const next = shapes[at + 1];
-      return shape.kind === "area" && next?.kind === "words" ? [[next.text, shape.points]] : [];
-    }),
-  );
-}
 
 function overlap(one: readonly Point[] = [], other: readonly Point[] = []): boolean {
   const ends = (points: readonly Point[], axis: 0 | 1) => {
@@ -58,4 +50,18 @@ test("a building’s name stays over it where there is room", () => {
   const middle = words.get("Juniper Court") ?? [];
   const across = middle.map(([x]) => x);
   expect((Math.min(...across) + Math.max(...across)) / 2).toBeCloseTo(150, 6);
+});
+
+test("words lie over no other label’s line, and theirs goes under none", () => {
+  const spot = fc.tuple(fc.integer({ min: 130, max: 170 }), fc.integer({ min: 90, max: 110 }));
+  const some = fc.uniqueArray(spot, { minLength: 2, maxLength: 4, selector: String });
+  fc.assert(
+    fc.property(some, (spots) => {
+      const labels = spots.map((at, nth): Label => {
+        const toward: Point = [0, nth % 2 === 0 ? -1 : 1];
+        return { at, text: `T${nth} 24.0 ft`, size: 7, strong: true, toward };
+      });
+      expect(crossings(placeLabels(labels, SHEET, []))).toEqual([]);
+    }),
+  );
 });

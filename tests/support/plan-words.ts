@@ -1,0 +1,34 @@
+import type { Point, Shape } from "#lib/domain/strip/strip-shape.ts";
+
+/** Patches of paper on which the words stand, by their words. */
+export function patches(shapes: readonly Shape[]): Map<string, readonly Point[]> {
+  return new Map(
+    shapes.flatMap((shape, at) => {
+      const next = shapes[at + 1];
+      return shape.kind === "area" && next?.kind === "words" ? [[next.text, shape.points]] : [];
+    }),
+  );
+}
+
+/** The words over which a line to a label’s place runs, once for each such line. */
+export function crossings(shapes: readonly Shape[]): string[] {
+  const words = [...patches(shapes)];
+  const leaders = shapes.flatMap((shape) =>
+    shape.kind === "line" && shape.width === 0.4 ? [shape.points] : [],
+  );
+  return leaders.flatMap(([from, to]) =>
+    words.flatMap(([text, patch]) => (meets(patch, from, to) ? [text] : [])),
+  );
+}
+
+/** Whether a line enters a patch; it may end at its edge. */
+function meets(patch: readonly Point[], from: Point = [0, 0], to: Point = [0, 0]): boolean {
+  const across = patch.map(([x]) => x);
+  const down = patch.map(([, y]) => y);
+  return Array.from({ length: 199 }, (_none, at) => (at + 1) / 200).some((part) => {
+    const x = from[0] + (to[0] - from[0]) * part;
+    const y = from[1] + (to[1] - from[1]) * part;
+    const isAcross = x > Math.min(...across) + 0.5 && x < Math.max(...across) - 0.5;
+    return isAcross && y > Math.min(...down) + 0.5 && y < Math.max(...down) - 0.5;
+  });
+}
