@@ -217,7 +217,7 @@ function Planned({ lineId, file, report }: DayPart) {
             <Link href={`/lines/${lineId}/reconcile/test-day?day=${encodeURIComponent(day.id)}`}>
               {formatDay(day.on, report.today)}
             </Link>
-            : {counted(day.stops.length, "stop")}, planned by {day.plannedBy}
+            : {counted(stopsInForce(file, day).length, "stop")}, planned by {day.plannedBy}
           </li>
         ))}
       </ul>

@@ -27,6 +27,8 @@ interface ResultsProps {
 
 /** One form for each stop and watched tie-in: three big buttons, made for a thumb. */
 export function Results({ lineId, file, day }: ResultsProps) {
+  const stops = stopsInForce(file, day);
+  const named = stops.find(({ propertyId }) => propertyId !== null);
   return (
     <div className="screen-only">
       <Section
@@ -35,8 +37,8 @@ export function Results({ lineId, file, day }: ResultsProps) {
         note="Tap when dye appears, or when the wait is over. “Not seen” is weak evidence: slow pipes, traps and blockages can hide dye."
       >
         <div className="stack-wide">
-          {stopsInForce(file, day).flatMap((stop) =>
-            askedAt(stop).map((tieInId) => (
+          {stops.flatMap((stop) =>
+            askedAt(stop).map((tieInId, at) => (
               <StopResult
                 key={`${stopKey(stop)} ${tieInId}`}
                 lineId={lineId}
@@ -44,6 +46,7 @@ export function Results({ lineId, file, day }: ResultsProps) {
                 day={day}
                 stop={stop}
                 tieInId={tieInId}
+                asksNames={stop === named && at === 0}
               />
             )),
           )}
@@ -64,7 +67,13 @@ function StopResult({
   day,
   stop,
   tieInId,
-}: ResultsProps & { readonly stop: TestStop; readonly tieInId: string }) {
+  asksNames,
+}: ResultsProps & {
+  readonly stop: TestStop;
+  readonly tieInId: string;
+  /** The first of the day: who doses and who watches is asked there, and carried over. */
+  readonly asksNames: boolean;
+}) {
   const test = resultOf(file, day, { stop, tieInId });
   const result = stop.passed ?? test?.result ?? null;
   const title = titleOf(file, { day, stop, tieInId });
@@ -82,7 +91,12 @@ function StopResult({
         </p>
       )}
       {stop.propertyId === null ? null : (
-        <ResultFields test={test} stop={stop} before={testsOfDay(file, day).at(-1) ?? null} />
+        <ResultFields
+          test={test}
+          stop={stop}
+          before={testsOfDay(file, day).at(-1) ?? null}
+          asksNames={asksNames}
+        />
       )}
     </ResultForm>
   );
@@ -113,10 +127,12 @@ function ResultFields({
   test,
   stop,
   before,
+  asksNames,
 }: {
   readonly test: TieInTest | null;
   readonly stop: TestStop;
   readonly before: TieInTest | null;
+  readonly asksNames: boolean;
 }) {
   const like = test ?? before;
   return (
@@ -142,7 +158,7 @@ function ResultFields({
         name="otherWaterBarred"
         defaultChecked={like?.otherWaterBarred ?? false}
       />
-      <details open={like === null}>
+      <details open={like === null && asksNames}>
         <summary>Names, video and note{namesOf(like)}</summary>
         <div className={styles["fields"]}>
           <Field label="Dye added by" name="dosedBy" defaultValue={like?.dosedBy} />
