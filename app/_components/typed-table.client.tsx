@@ -152,12 +152,38 @@ function OpenRow({ row, ...props }: TableRowProps) {
           </td>
           <td colSpan={widthOf(props)} className={styles["words"]}>
             {row.above}
+            {narrow || !wrong ? null : <Problems row={row} columns={props.columns} />}
             {narrow ? <Fold row={row} folded={folded} onFold={() => setUnfolded(folded)} /> : null}
           </td>
         </tr>
       ) : null}
       {folded ? null : <CellsRow row={row} {...props} />}
     </Fragment>
+  );
+}
+
+/**
+ * What is to be mended in a row, in the row's whole width: said inside a cell it would make a narrow
+ * column a tall one. Those who hear it are told in the cell itself.
+ */
+function Problems({
+  row,
+  columns,
+}: {
+  readonly row: TypedRow;
+  readonly columns: TypedTableProps["columns"];
+}) {
+  return (
+    <span className={styles["problems"]} aria-hidden="true">
+      {columns.map((column) => {
+        const problem = row.problems[column.key];
+        return problem === undefined ? null : (
+          <span key={column.key}>
+            {column.title}: {problem}
+          </span>
+        );
+      })}
+    </span>
   );
 }
 

@@ -30,6 +30,8 @@ export default async function ResponsibilityPage({
   const { lineId } = await params;
   const { file, report, may } = await lineFileOf(lineId);
   const { sections, common, citation } = sectionsOf(report.reaches);
+  // Where all of it is unclear, the box at the head says why.
+  const said = report.reaches.every(({ holder }) => holder === "unclear") ? "" : common;
   const work = scopeInForce(file);
   return (
     <>
@@ -49,13 +51,16 @@ export default async function ResponsibilityPage({
               authorities={listAuthorities(db())}
               authorityId={file.line.authorityId}
               ruleId={file.line.ruleId}
+              admin={may("run-the-office")}
             />
           ) : null}
         </div>
       </Section>
       <Section
         title="By section"
-        note={`From the main upstream. ${common}${citation === "" ? "" : ` (${citation})`}`.trim()}
+        note={["From the main upstream.", said, citation === "" ? "" : `(${citation})`]
+          .filter((part) => part !== "")
+          .join(" ")}
         id="reaches"
         foldedOnPhone={counted(sections.length, "section")}
         actions={<Link href={`/lines/${lineId}/camera/capacity`}>Slope and load</Link>}

@@ -1,7 +1,7 @@
+import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
-import { Empty } from "#app/_components/empty.tsx";
 import {
   type Authority,
   type ResponsibilityRule,
@@ -20,13 +20,12 @@ import { onlyRule, ruleChoices } from "./rule-choices.ts";
 export function RuleText({ file, today }: { readonly file: LineFile; readonly today: string }) {
   const rule = file.authority?.rules.find((each) => each.id === file.line.ruleId) ?? null;
   if (file.authority === null || rule === null) {
+    // That none is selected is told at the head of the page, with all that rests on it.
     return (
-      <Empty
-        title="No rule selected, so every section shows “unclear”."
-        example="Owners up to the main, shared by those whose flow passes (Code 14.20.060, invented)"
-      >
-        <p>Look up what the authority’s code says about private sewers, then select it here.</p>
-      </Empty>
+      <p>
+        Look up what the authority’s code says about private sewers. An example: “Owners up to the
+        main, shared by those whose flow passes (Code 14.20.060, invented)”.
+      </p>
     );
   }
   return (
@@ -98,20 +97,16 @@ export function RuleForm({
   authorities,
   authorityId,
   ruleId,
+  admin,
 }: {
   readonly lineId: string;
   readonly authorities: readonly Authority[];
   readonly authorityId: string | null;
   readonly ruleId: string | null;
+  /** May enter authorities. */
+  readonly admin: boolean;
 }) {
-  if (authorities.length === 0) {
-    return (
-      <p>
-        There is no authority yet. <a href="/office">Enter the authority and its rules</a> on the
-        office pages, once for all lines.
-      </p>
-    );
-  }
+  if (authorities.length === 0) return <NoneToSelect admin={admin} />;
   const only = ruleId === null ? onlyRule(authorities, authorityId) : null;
   const current = authorityId === null ? "" : `${authorityId} ${ruleId ?? ""}`.trim();
   return (
@@ -137,5 +132,19 @@ export function RuleForm({
         </SubmitButton>
       </div>
     </ActionForm>
+  );
+}
+
+/** An office that has entered no authority yet: where that is done, and by whom. */
+function NoneToSelect({ admin }: { readonly admin: boolean }) {
+  if (!admin)
+    return (
+      <p>An office admin enters the authority and its rules under Office, once for all lines.</p>
+    );
+  return (
+    <p>
+      <Link href="/office">Enter the authority and its rules</Link> on the office pages,
+      once for all lines; then select it here.
+    </p>
   );
 }

@@ -29,17 +29,16 @@ export function Unclear({ file, report }: { readonly file: LineFile; readonly re
         {[...new Set(unclear.map((reach) => reach.reason))].map((reason) => (
           <p key={reason}>{reason}</p>
         ))}
-        <p>
-          <span className="muted">To resolve it: </span>
-          {closes[0] ?? whatSettles(file)}
-        </p>
+        {file.authority === null || file.line.ruleId === null ? null : (
+          <p>
+            <span className="muted">To resolve it: </span>
+            {closes[0] ?? WHAT_SETTLES}
+          </p>
+        )}
       </NoticeBox>
     </div>
   );
 }
 
-function whatSettles(file: LineFile): string {
-  if (file.authority === null) return "select the authority and its rule below.";
-  if (file.line.ruleId === null) return "select below which of the authority’s rules applies here.";
-  return "ask the authority for its written answer on this section, or enter the recorded agreement, or enter the boundary’s station where the rule turns on it.";
-}
+const WHAT_SETTLES =
+  "ask the authority for its written answer on this section, or enter the recorded agreement, or enter the boundary’s station where the rule turns on it.";
