@@ -3,6 +3,7 @@ import { Heads } from "#app/_components/heads.tsx";
 import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
+import stacks from "#app/_components/stacks.module.css";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
@@ -33,7 +34,7 @@ interface SheetPart {
 export function PlanTable({ file, day }: Omit<SheetPart, "report">) {
   return (
     <Scroll>
-      <table className="plain">
+      <table className={`plain ${stacks["stacks"]} ${stacks["paired"]}`}>
         <Heads of={["Dye added", "At", "Dye", "Watched", "Until", "Clear by", "Result"]} />
         <tbody>
           {stopsInForce(file, day).map((stop) => (
@@ -50,23 +51,29 @@ function StopRow({ file, day, stop }: Omit<SheetPart, "report"> & { readonly sto
   const over = laterBy(stop.startsAt, stop.waitMinutes);
   return (
     <tr>
-      <td className="nowrap">{formatTime(stop.startsAt)}</td>
-      <td>
+      <th scope="row" className="nowrap">
+        {formatTime(stop.startsAt)}
+      </th>
+      <td data-label="At">
         {stopPlace(file, stop)}
         {isControl(day, stop) ? " (control)" : ""}
         {drains === "" ? null : <div className="small muted">{drains}</div>}
       </td>
-      <td>
+      <td data-label="Dye">
         {stop.colour || "not specified"}
         <div className="small muted">{dosedWords(stop)}</div>
       </td>
-      <td>
+      <td data-label="Watched">
         {listed(stop.tieInIds.map((id) => tieInName(file, id)))}
         {stop.propertyId === null ? <div className="small muted">that dye passes</div> : null}
       </td>
-      <td className="nowrap">{formatTime(over)}</td>
-      <td className="nowrap">{formatTime(laterBy(over, stop.rinseMinutes))}</td>
-      <td>{resultWords(file, day, stop) || "…"}</td>
+      <td data-label="Until" className="nowrap">
+        {formatTime(over)}
+      </td>
+      <td data-label="Clear by" className="nowrap">
+        {formatTime(laterBy(over, stop.rinseMinutes))}
+      </td>
+      <td data-label="Result">{resultWords(file, day, stop) || "…"}</td>
     </tr>
   );
 }
