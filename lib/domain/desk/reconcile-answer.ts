@@ -151,7 +151,8 @@ function alignmentOpening(report: Report): Opening[] {
     {
       closes: "Accept or reject how the record lines up with the camera",
       where: WHERE.lineUp,
-      pressing: PRESSING.holds,
+      // It comes before the matches that rest on it; once they are decided, holds come first.
+      pressing: report.tieIns.some(waitsForDecision) ? PRESSING.holds : PRESSING.soon,
     },
   ];
 }

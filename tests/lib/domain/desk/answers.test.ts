@@ -4,7 +4,7 @@ import { QUESTIONS, type Question } from "#lib/domain/desk/answer.ts";
 import { answersOn } from "#lib/domain/desk/answers.ts";
 import type { LineFile, Office } from "#lib/domain/facts/line-file.ts";
 import type { Gap, Run } from "#lib/domain/facts/run.ts";
-import type { Report } from "#lib/domain/findings/report.ts";
+import type { Report, TieInFinding } from "#lib/domain/findings/report.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
   aClockRule,
@@ -251,6 +251,19 @@ describe("whether they agree", () => {
     const unknown = aFinding("T3", { standing: "undocumented", propertyId: null, level: 1 });
     const report = aReport({ tieIns: [...tieIns, unknown] });
     expect(answer("reconcile", aFile(both), { report }).closes).toBe("Review the proposed match");
+  });
+
+  test("answersOn() lines the record up before its matches; once they are decided, holds come first", () => {
+    const alignment = {
+      ...{ shift: 230, scale: 0, explained: 2, of: 2, plain: 0, decision: null, own: [] },
+      ...{ proposed: { shift: 230, scale: 0, explained: 2 }, sentence: "2.3 ft farther" },
+    };
+    const unknown = aFinding("T3", { standing: "undocumented", propertyId: null, level: 1 });
+    const closing = (first: TieInFinding) =>
+      answer("reconcile", aFile(both), { report: aReport({ alignment, tieIns: [first, unknown] }) })
+        .closes;
+    expect(closing(aFinding("T1", { decided: false }))).toMatch(/^Accept or reject how the record/);
+    expect(closing(aFinding("T1"))).toBe("Find out what T3 serves");
   });
 
   test("answersOn() counts an entry that a person explained as explained, not as not seen", () => {
