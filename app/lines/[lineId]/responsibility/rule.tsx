@@ -143,8 +143,8 @@ function NoneToSelect({ admin }: { readonly admin: boolean }) {
     );
   return (
     <p>
-      <Link href="/office">Enter the authority and its rules</Link> on the office pages,
-      once for all lines; then select it here.
+      <Link href="/office">Enter the authority and its rules</Link> on the office pages, once for
+      all lines; then select it here.
     </p>
   );
 }
