@@ -32,3 +32,30 @@ function meets(patch: readonly Point[], from: Point = [0, 0], to: Point = [0, 0]
     return isAcross && y > Math.min(...down) + 0.5 && y < Math.max(...down) - 0.5;
   });
 }
+
+/** Pairs of words of which one lies over the other’s own signs. */
+export function coverings(shapes: readonly Shape[]): string[] {
+  const words = [...patches(shapes)].map(([text, patch]) => ({
+    text,
+    across: endsOf(patch.map(([x]) => x)),
+    down: endsOf(patch.map(([, y]) => y)),
+  }));
+  return words.flatMap((one, at) =>
+    words
+      .slice(at + 1)
+      .filter((other) => shared(one.across, other.across) > 0.5)
+      // A patch stands out from its words by a point on each side.
+      .filter((other) => shared(one.down, other.down) > 2.2)
+      .map((other) => `${one.text} and ${other.text}`),
+  );
+}
+
+type Ends = readonly [low: number, high: number];
+
+function endsOf(values: readonly number[]): Ends {
+  return [Math.min(...values), Math.max(...values)];
+}
+
+function shared(one: Ends, other: Ends): number {
+  return Math.min(one[1], other[1]) - Math.max(one[0], other[0]);
+}

@@ -32,6 +32,10 @@ const WAYS: readonly Point[] = [
   [-1, 1],
   [0, -1],
   [0, 1],
+  [0.5, -1],
+  [-0.5, -1],
+  [0.5, 1],
+  [-0.5, 1],
 ];
 
 /** Steps away from the place, in points: near first. */

@@ -16,7 +16,7 @@ import { PLAN_FRAME } from "#lib/domain/strip/plan-scale.ts";
 import { demoLines } from "#tests/support/demo.ts";
 import { anAgreement } from "#tests/support/file.ts";
 import { readPdf } from "#tests/support/pdf.ts";
-import { crossings } from "#tests/support/plan-words.ts";
+import { coverings, crossings } from "#tests/support/plan-words.ts";
 import { sixShare } from "#tests/support/six-share.ts";
 
 // How many sheets the other papers of the example office take: statements, invoices, agreements,
@@ -79,14 +79,16 @@ test("the packet of the example office’s alley is seven pages, with every shee
   }
 });
 
-test("on the example office’s plan views no words lie over the line to other words", () => {
+test("on the example office’s plan views no words lie over others, or over the line to them", () => {
   for (const file of [demo.fennel, demo.ropewalk, demo.tollgate])
     for (const allowed of [[], [10, 20]])
       for (const { shapes, sheet } of drawPlans(file, reportOn(file, TODAY), {
         frame: PLAN_FRAME,
         allowed,
-      }))
+      })) {
         expect(crossings(shapes), `${file.line.name}, sheet ${sheet}`).toEqual([]);
+        expect(coverings(shapes), `${file.line.name}, sheet ${sheet}`).toEqual([]);
+      }
 });
 
 test("an invoice is one page", async () => {
