@@ -52,13 +52,12 @@ export function costAnswer(file: LineFile, report: Report): Reply {
 function unsplit(report: Report): Reply {
   const total = report.splits.find(({ refusal }) => refusal === null)?.total;
   const sum = total === undefined ? "The work is priced" : formatCents(total);
-  return replyWith(`${sum}; no rule chosen yet`, [
-    {
-      closes: "Compare the rules and choose one",
-      where: "cost/choose",
-      pressing: PRESSING.ordinary,
-    },
-  ]);
+  // A rule that can't be calculated can't be chosen: the comparison says what each one needs.
+  const next =
+    total === undefined
+      ? { closes: "Enter what the rules need to be calculated", where: "cost/compare" }
+      : { closes: "Compare the rules and choose one", where: "cost/choose" };
+  return replyWith(`${sum}; no rule chosen yet`, [{ ...next, pressing: PRESSING.ordinary }]);
 }
 
 interface Agreed {

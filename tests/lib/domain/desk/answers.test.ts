@@ -455,6 +455,12 @@ describe("what it costs and who pays", () => {
       closes: "Compare the rules and choose one",
       where: "cost/choose",
     });
+    const none = aReport({ splits: [] });
+    expect(answer("cost", { ...file, splits: [] }, { report: none })).toMatchObject({
+      sentence: "The work is priced; no rule chosen yet",
+      closes: "Enter what the rules need to be calculated",
+      where: "cost/compare",
+    });
   });
 
   test("answersOn() says what keeps the split from being final", () => {
