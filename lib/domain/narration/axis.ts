@@ -95,7 +95,7 @@ const PUBLIC =
   "(?:the |our |your |that )?(?:(?:city|public|street|sewer|town|county|district)(?:'s)? ){0,2}(?:main|tap|line|sewer|connection|saddle|city|pipe in the street|trunk)(?: (?:line|sewer|connection|tap|saddle))?";
 /** `everything I give you is from the main`, `the number you see is off the city line`. */
 const ALL_FROM_MAIN = new RegExp(
-  String.raw`\b(footages?|distances?|everything|numbers?|measurements?|measuring|measured|measure|counting|counts?|counter|readings?|figures|reading you|hear|calling out)( [\w']+){0,8} (from|off|off of|starting at|starts at|start at) ${PUBLIC}\b`,
+  String.raw`\b(what i|all i|whatever i|footages?|distances?|everything|numbers?|measurements?|measuring|measured|measure|counting|counts?|counter|readings?|figures|reading you|hear|calling out)( [\w']+){0,8} (from|off|off of|starting at|starts at|start at) ${PUBLIC}\b`,
 );
 /** `ran it clear down to the street tap and zeroed it there`, `hit the reset once I got to the main`. */
 const RESET_AT_MAIN = new RegExp(

@@ -101,6 +101,8 @@ function asideOf(mark: Of<"distance">): Said {
  */
 function isAlike(talk: Talk, mark: Said, before: Said | undefined): boolean {
   if (before?.what !== "other" || before.sentence !== mark.sentence) return false;
+  // `that’s 88, twelve five`: read off to the tenth
+  if (mark.what === "distance" && mark.distance.from % 100 !== 0) return false;
   if (before.to === mark.from) {
     const row =
       mark.what === "distance" && Math.abs(mark.distance.from - before.value * 100) <= ROW;
@@ -165,6 +167,11 @@ const BEGINS_ANEW =
   /\b(then|okay|ok|alright|now|so|here|anyway|anyhow)( (and|then|about|around|at|maybe|like|right|now|here|we're|we|i'm|got|it's))*$/;
 
 function beginOf(talk: Talk, mark: Said, from: number): number {
+  const before = talk.said[mark.at - 1];
+  // `that’s 88, twelve five`
+  const tenths = mark.what === "distance" && mark.distance.from % 100 !== 0;
+  if (tenths && before?.to === mark.from && /^(other|distance)$/.test(before.what))
+    return mark.from;
   const lead = wordsOf(talk, Math.max(from, mark.from - 5), mark.from);
   const found = BEGINS_ANEW.exec(lead);
   return found ? mark.from - found[0].split(" ").length : from;

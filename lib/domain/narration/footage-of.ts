@@ -284,10 +284,21 @@ function nextBare(ground: Ground, mark: Said): Of<"distance"> | null {
     const marks = placings(ground, inSentence(ground.talk, mark.sentence + on));
     const first = marks.find((other) => isPlacing(ground, other));
     if (!first || !isPlacing(ground, first)) continue;
-    if (opensBreath(ground, mark, first)) return null;
+    if (opensBreath(ground, mark, first) || goesOnTo(ground, mark, first)) return null;
     return isBare(ground, first, marks) && !tooFar(mark.time, first.time, NEXT) ? first : null;
   }
   return null;
+}
+
+/** So long after, thousandths of a second, `and thirty-one, cast iron` is of what comes next. */
+const GOES_ON = 2_500;
+
+function goesOnTo(ground: Ground, mark: Said, reading: Said): boolean {
+  if (!tooFar(mark.time, reading.time, GOES_ON)) return false;
+  const own = inSentence(ground.talk, reading.sentence);
+  const lead = wordsOf(ground.talk, reading.from - 2, reading.from);
+  const told = own.some((other) => other.at > reading.at && /^(thing|material)$/.test(other.what));
+  return /\b(and|then)( at)?$/.test(lead) && told;
 }
 
 /** A reading after a silence, with something else told behind it in that breath, belongs to that. */

@@ -42,7 +42,10 @@ function zeroAt(words: readonly string[], at: number): Mark | null {
   if (words[at] === "goose" && words[at + 1] === "egg") return zeroed(at, at + 2);
   const before = words.slice(Math.max(0, at - 2), at).join(" ");
   const none = /^(nothing|nada|zip|nil)$/.test(words[at] ?? "");
-  return none && /\b(counter|footage) (says|reads|shows|is|on|at)$/.test(before)
+  return none &&
+    /\b(counter|footage|reel)$|\b(counter|footage|reel|it|her) (says|reads|shows|is|on|at|to|back to)$/.test(
+      before,
+    )
     ? zeroed(at, at + 1)
     : null;
 }

@@ -161,7 +161,9 @@ function withChoices(marks: readonly Mark[], words: readonly Word[]): Mark[] {
     while (isRoughBefore(joined, mark, words)) joined.splice(lastNumber(joined), 1);
     const last = joined.at(-1);
     const together = last && words[last.from]?.sentence === words[mark.from]?.sentence;
-    if (last && isReadClosely(last, mark)) joined[joined.length - 1] = { ...mark, from: last.from };
+    if (last && isOfLength(last, mark)) joined[joined.length - 1] = { ...mark, from: last.from };
+    else if (last && isReadClosely(last, mark))
+      joined[joined.length - 1] = { ...mark, from: last.from };
     else if (last && together && isGuess(last, mark) && !isCountedOff(mark, words))
       joined[joined.length - 1] = guess(last, mark);
     else joined.push(mark);
@@ -177,6 +179,15 @@ function isReadClosely(last: Mark, mark: Mark): boolean {
   const apart = mark.distance.from - last.distance.from;
   const whole = last.distance.to === null && last.distance.from % 100 === 0;
   return whole && mark.distance.to === null && apart > 0 && apart < 100;
+}
+
+/** `maybe three, four feet of it`: the first is of the same length. */
+function isOfLength(last: Mark, mark: Mark): boolean {
+  if (last.what !== "distance" || mark.what !== "distance" || mark.from !== last.to) return false;
+  const apart = mark.distance.from - last.distance.from;
+  return (
+    mark.distance.kind === "extent" && last.distance.weight <= 2 && apart > 0 && apart <= GUESS
+  );
 }
 
 /** So many words on, a foot just read off may be read off closely. */

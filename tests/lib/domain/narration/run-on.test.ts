@@ -84,3 +84,19 @@ test("`so that one’s` points back to what was told before it", () => {
   const { drafts } = draftLog(talk, RUN);
   expect(drafts.map(({ kind, counter }) => [kind, counter])).toContainEqual(["tie-in", 4050]);
 });
+
+test.each([
+  ["and thirty-one, cast iron from here on up", [8, 31, 60]],
+  ["and thirty-one and a half, another wye, on the right", [8, 31.5, 60]],
+])("a crack is not at the next footage: %s", (words, feet) => {
+  const talk = `0:00 Zero at the cleanout.\n0:10 Eight, wye on the left.\n0:40 Crack in it right here, up top.\n0:46 ${words}.\n1:40 Sixty, that's the main.`;
+  const { drafts, readings } = draftLog(talk, RUN);
+  expect(readings.map(({ counter }) => counter / 100)).toEqual([0, ...feet]);
+  expect(drafts.find(({ fault }) => fault === "crack")?.reading).toBe("between");
+});
+
+test("`maybe three, four feet of it` is a length", () => {
+  expect(
+    feetIn("0:00 Zero at the cleanout.\n0:20 Twelve, grease, maybe three, four feet of it."),
+  ).toEqual([0, 12]);
+});

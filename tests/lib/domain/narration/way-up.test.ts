@@ -54,3 +54,30 @@ describe("where a way up is measured from", () => {
     expect(drafts.map(({ fromMain }) => fromMain)).toEqual([850]);
   });
 });
+
+const SET_AT_MAIN = `
+  I run her from the cleanout down to the main and I set the counter to nothing at the main, so what I say is from the main up.
+  So that's the main, and I'll call that nought. Pulling back.
+  Pushed out to the city tap, rolled it back to zero there, and I'm pulling back.
+  We're at the main, I cleared the counter. Coming back.
+  Put her on zero at the main. Coming back now.
+  That's the main, that's my zero. Pulling back.
+  At the main. Counter's nothing. Bringing her back.
+  Everything from here is off the main, zeroed it there. Pulling back.
+  Set the reel to zip at the main, pulling back.
+  I'm at the main and the counter's been zeroed out. Backing up.
+  We hit the main, reset, coming home.`;
+
+describe("a pull-back whose footage was set at the main", () => {
+  test.each(lines(SET_AT_MAIN))("%s", (words) => {
+    for (const text of [
+      `0:00 ${words}\n0:20 Eight five, wye on the left.\n0:50 Twenty-two, crack on top.`,
+      `${words} Eight five, wye on the left. Twenty-two, crack on top.`,
+    ]) {
+      const run = { looks: "downstream", measuredFrom: null, mainCounter: null } as const;
+      const { measuredFrom, drafts } = draftLog(text, run);
+      expect(measuredFrom).toBe("main");
+      expect(drafts.at(-1)?.counter).toBe(2200);
+    }
+  });
+});
