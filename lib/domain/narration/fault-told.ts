@@ -107,7 +107,7 @@ export const FAULTS_TOLD: readonly Construction[] = [
   // `the pipes don’t line up at this joint`, `bell and spigot aren’t even`
   tells(
     "offset-joint",
-    String.raw`\b${NOT}${ANY}{0,2}? (?:(?:line|lined|lining) up|aligned|flush|(?:meet|match|sit)(?:ing)? (?:up|right|even|straight|square|flush))\b(?! (?:with )?(?:my|what)| (?:with )?the (?!spigot|other|next|pipe|bell|hub|last))|\b${TWO_PIPES}\b${ANY}{0,6}? ${NOT}${ANY}{0,2}? (?:straight|even|level|centered|square)\b`,
+    String.raw`\b${NOT}${ANY}{0,2}? (?:(?:line|lined|lining) up|aligned|(?<!\b(?:don't|didn't|doesn't|never|to) )flush|(?:meet|match|sit)(?:ing)? (?:up|right|even|straight|square|flush))\b(?! (?:with )?(?:my|what)| (?:with )?the (?!spigot|other|next|pipe|bell|hub|last))|\b${TWO_PIPES}\b${ANY}{0,6}? ${NOT}${ANY}{0,2}? (?:straight|even|level|centered|square)\b`,
     "offset-joint open-joint",
   ),
   // `one pipe sits higher than the other`, `off by half a pipe`

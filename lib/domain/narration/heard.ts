@@ -171,7 +171,7 @@ function isEntry(ground: Ground, mark: Of<"thing">): boolean {
     wordsOf(ground.talk, mark.from, mark.to) === "riser"
   )
     return true;
-  return /\b(go(ing)? in|in at|in through|went in|same|from|start(ing|ed)?|set up|push(ed|ing)?|launch(ed|ing)?|zero(ed)?|out of|down|through|put in|came in|inside|accessed|access)\b( \w+){0,4}$/.test(
+  return /\b(go(ing)? in|in at|in through|went in|same|from|off|start(ing|ed)?|set up|push(ed|ing)?|launch(ed|ing)?|zero(ed)?|out of|down|through|put in|came in|inside|accessed|access)\b( \w+){0,4}$/.test(
     lead,
   );
 }

@@ -138,7 +138,7 @@ function stretched(row: Heard, next: Heard): Heard["place"] {
   const ends = [row, next]
     .flatMap(({ place }) => [place.counter, place.toCounter])
     .filter((end) => end !== null);
-  const read = next.place.reading === "read";
+  const read = next.place.reading === "read" || next.place.toCounter !== null;
   return read ? { ...row.place, ...inOrder(Math.min(...ends), Math.max(...ends)) } : row.place;
 }
 

@@ -29,9 +29,13 @@ const MOOD = new RegExp(
     // why, and what of it
     String.raw`\b(?:that's|that is|which is|this is|it's) (?:what|how|why|because|from|due|caused|where (?:the|all the|all your|your|those|these))\b(?! (?:i|we) (?:see|saw|got|have|found|was|were|am|are|call|called|mean|meant)\b)(?! (?:here|there|about|\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty)\b)`,
     // what could, would, should or must happen
-    String.raw`\b(?:will|won't|would|wouldn't|would've|should|should've|shouldn't|could|could've|might|may|must|ought|gonna|going to|gotta|(?:it|they|he|she|we|you|i|that|who|there)(?:'ll|'d)|needs?(?: to| a| some| that| it)?|needed|ha(?:ve|s) to|had to|wants? (?:to|a|some|it)|let's|hope|hopefully|recommend\w*|quoted?|bids?|estimates?|supposed to|suggest\w*|better (?:off|to)|prefer|can (?:cause|get|get in|put|run|go|happen|turn|lead|end))\b`,
+    String.raw`\b(?:will|won't|would|wouldn't|would've|should|should've|shouldn't|could|could've|might|may|must|ought|gonna|going to|gotta|[\w']+'ll|(?:it|they|he|she|we|you|i|that|who|there)'d|needs?(?: to| a| some| that| it)?|needed|ha(?:ve|s) to|had to|wants? (?:to|a|some|it)|let's|hope|hopefully|recommend\w*|quoted?|bids?|estimates?|supposed to|suggest\w*|better (?:off|to)|prefer|can (?:cause|get|get in|put|run|go|happen|turn|lead|end))\b`,
     // on what condition, and when
     String.raw`\b(?:if|unless|in case|as long as|wait (?:till|until)|otherwise|or else|imagine|(?:so |and |but )?when (?:you|you've|a|it|they|the|your|their|there's)|eventually|sooner or later|(?:one|some) day|someday|down the road|over time|in the long run|next thing you know|before long|give (?:it|that|them)|leave (?:it|that|this)|left (?:alone|like that)|you (?:leave|let|put|throw|flush|wait|keep|end up|wind up)|a matter of)\b`,
+    // what is asked
+    String.raw`\b(?:you|y'all|you guys|they|we|anybody) (?:got|have|see|seen|seeing|find|get|getting) any\b`,
+    // what somebody is told to do
+    String.raw`^(?:(?:okay|hey|alright|and|so|now) )*(?:put|hand|grab|bring|throw|pass|fetch|tell|ask)\b(?! (?:it|that|this|them) (?:down|in))`,
     // what is to be mended
     REPAIR,
     // what is sought

@@ -41,7 +41,7 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
 function isPartOfName(talk: Talk, mark: Of<"thing">): boolean {
   const behind = wordsOf(talk, mark.to, mark.to + 3);
   if (
-    /^(saw|saws|cutter|cutters|killer|foam|treatment|filler|sealer|pump|trap|dye|blade|truck|crew|job|repair|test|machine)\b/.test(
+    /^(saw|saws|wrench|key|tool|cutter|cutters|killer|foam|treatment|filler|sealer|pump|trap|dye|blade|truck|crew|job|repair|test|machine)\b/.test(
       behind,
     )
   )
@@ -61,6 +61,12 @@ function isMisled(talk: Talk, mark: Of<"thing">): boolean {
   const own = wordsOf(talk, mark.from, mark.to);
   const behind = wordsOf(talk, mark.to, mark.to + 6);
   // `papel del permiso`
+  // `it’s on the paper`
+  if (
+    own === "paper" &&
+    /\b(on|in|of|from|got) (the|this|that|my|a)$/.test(wordsOf(talk, mark.from - 2, mark.from))
+  )
+    return true;
   if (own === "paper")
     return /^(of |from )?(the )?(permit|city|county|town|work|office)\b/.test(behind);
   if (own === "soap") return /^(bubbles?|suds|foam)\b/.test(behind);
@@ -309,6 +315,13 @@ function isPartOfMain(talk: Talk, mark: Of<"thing">): boolean {
     /^(is |at |on |from |here )*(the |our )?(center of the )?$/.test(
       `${wordsOf(talk, before.to, mark.from)} `,
     )
+  )
+    return true;
+  const own = inSentence(talk, mark.sentence);
+  // `zero is at the main, right where the six inch comes in`
+  if (
+    own.some((old) => old.what === "thing" && old.thing.kind === "main" && old.at < mark.at) &&
+    own.some((old) => old.what === "distance" && old.distance.from === 0)
   )
     return true;
   const joined =

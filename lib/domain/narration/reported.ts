@@ -4,7 +4,7 @@ import { clauseWords, spanAt, type Talk } from "./said.ts";
 const OTHERS =
   "(?:they|he|she|people|folks|neighbors?|owners?|homeowners?|customers?|tenants?|landlord|guys?|crew|company|outfit|plumbers?|contractors?|reports?|seller|buyer|realtor|agent|lady|man|woman|couple|somebody|someone|everybody|inspector)";
 const SAID =
-  "(?:said|says|say|saying|claims?|claimed|claiming|swears?|swore|thinks?|thought|figured|suspected|reported|reports|mentioned|complained|insists?|insisted|told (?:me|us|them|him|her|you|these|those)|call(?:s|ed) (?:it|this|that|one|these))";
+  "(?:said|says|say|saying|claims?|claimed|claiming|swears?|swore|thinks?|thought|figured|suspected|reported|reports|mentioned|complained|insists?|insisted|ask(?:s|ed|ing)?|wants? to know|wonder(?:s|ed|ing)?|told (?:me|us|them|him|her|you|these|those)|call(?:s|ed) (?:it|this|that|one|these))";
 /** `the neighbor said there were roots`, `the last guy called this a belly`. */
 const REPORTED = new RegExp(
   String.raw`\b${OTHERS}(?: (?:had|have|has|just|always|also|all|both|next door|before|down there)){0,2} ${SAID}\b|\b(?:supposedly|allegedly|rumor is|word is)\b`,

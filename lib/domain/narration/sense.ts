@@ -3,6 +3,7 @@ import { isDismissed, toldNotSeen } from "./mood.ts";
 import { isNoFinding } from "./no-finding.ts";
 import { hearsayFrom, isSupposed } from "./reported.ts";
 import {
+  clauseWords,
   inClause,
   inSentence,
   isTurn,
@@ -76,7 +77,10 @@ function isUnreal(
       isOnlySupposed(talk, mark) ||
       isDismissed(talk, mark)
     );
-  return mark.what === "material" && isDenied(talk, mark, unreal);
+  return (
+    mark.what === "material" &&
+    (isDenied(talk, mark, unreal) || /^or\b/.test(clauseWords(talk, mark.clause)))
+  );
 }
 
 /** `card says fourteen`, `per plan at 11`, `the drawing’s got that at thirty`: the record’s own number. */

@@ -353,6 +353,10 @@ const IN_FULL: ReadonlyMap<string, string> = new Map([
 /** Short forms that stay as they are; elsewhere `’s` is dropped: `the joint’s open`. */
 const KEEP_S = /^(that|it|there|here|what|let|he|she|who|where|how|this)'s$/;
 
+/** `comin`, `runnin`: written as it is said, without the mark. */
+const SAID_SHORT =
+  /^(com|go|runn|dripp|lay|ly|sitt|hang|hold|stick|pok|leak|seep|look|gett|push|pull|start|stopp|break|crack|dropp|sagg|feed|ty|mov|turn|see|show|feel|say|fall|pour|squirt|feel|flow|stand|grow|work|catch|mak|tak|giv|read|count|back|head|keep|try|tell|talk|think|us|do|be|flush)in$/;
+
 function plainWord(text: string): string {
   const plain = text
     .toLowerCase()
@@ -362,7 +366,7 @@ function plainWord(text: string): string {
   const full = IN_FULL.get(plain);
   if (full !== undefined) return full;
   if (/^\d{1,3}(,\d{3})+$/.test(plain)) return plain.replaceAll(",", "");
-  if (/^[a-z]+in'$/.test(plain)) return `${plain.slice(0, -1)}g`;
+  if (/^[a-z]+in'$/.test(plain) || SAID_SHORT.test(plain)) return `${plain.replace(/'$/, "")}g`;
   const bare = plain.replace(/'$/, "");
   return KEEP_S.test(bare) ? bare : bare.replace(/'s$/, "");
 }

@@ -70,6 +70,22 @@ function isOther({ talk }: Ground, turn: Said, own: Said | null): boolean {
   return before?.what === "material" && turn.from - before.to <= 2;
 }
 
+/** Open still: said to begin, or told just before and ended by a footage or `about here`. */
+function isOpenAt(
+  ground: Ground,
+  row: Heard,
+  { turn, spoken }: { readonly turn: Said; readonly spoken: boolean },
+): boolean {
+  const began = inClause(ground.talk, row.mark.clause).some((mark) => isTurn(mark, "opens"));
+  const near = turn.sentence - row.mark.sentence <= NEAR;
+  return began ? near || spoken : near && (spoken || isHere(ground, turn));
+}
+
+/** `it quits about here` */
+function isHere({ talk }: Ground, turn: Said): boolean {
+  return /^(about |right )*here\b/.test(wordsOf(talk, turn.to, turn.to + 3));
+}
+
 /** An open stretch stays open for this many sentences unless it was said to begin. */
 const NEAR = 2;
 
@@ -88,9 +104,7 @@ function openStretch(
     if (counter === null || toCounter !== null || counter === end.counter) return false;
     if (named) return row.kind === named.thing.kind && matches(row, named);
     if (needsName) return false;
-    const began = inClause(ground.talk, row.mark.clause).some((mark) => isTurn(mark, "opens"));
-    const near = turn.sentence - row.mark.sentence <= NEAR;
-    return began ? near || end.spoken : near && end.spoken;
+    return isOpenAt(ground, row, { turn, spoken: end.spoken });
   });
 }
 

@@ -3,7 +3,7 @@ import { PLAIN_THING } from "./things.ts";
 import { ANY, type Construction, OURS } from "./told.ts";
 
 const WHO =
-  "(?:houses?|neighbors?|units?(?: \\w+)?|duplex|building|apartments?|garage|shop|kitchen|laundry|bathroom|addition|downspout|gutter|floor drain|area drain|sump(?: pump)?|sink|washer|garage drain|guest house|back house|next door)";
+  "(?:houses?|neighbors?|units?(?: \\w+)?|duplex|building|apartments?|garage|shop|kitchen|laundry|bathroom|addition|downspout|gutter|floor drain|area drain|sump(?: pump)?|sink|washer|garage drain|guest house|back house|cottage(?: \\w+)?|cabin|trailer|townhouse|condo|store|church|barn|next door)";
 const JOINS = `(?:${anyFormOf("come join tie connect enter drop feed dump hook tap run")})`;
 
 const TIE_IN = { ...PLAIN_THING, kind: "tie-in" } as const;

@@ -195,6 +195,44 @@ const ONE_THING = `
   => open-joint 12; material 12
 `;
 
+const OTHER_TALK = `
+  Twelve, wye.
+  You got any of them chipped ham sandwiches left?
+  => tie-in 12
+
+  Twelve, wye.
+  Y'all see any roots over there?
+  => tie-in 12
+
+  Twelve, wye.
+  Miss, can you not, don't flush right now please.
+  => tie-in 12
+
+  Twelve, wye.
+  The number's on the paper, Sal's got the paper.
+  => tie-in 12
+
+  Twelve, wye.
+  He's upstairs runnin water when I holler.
+  => tie-in 12
+
+  Twelve, roots.
+  Twenty, another one comin in from the right.
+  => roots 12; tie-in 20
+
+  Twelve, wye.
+  Twenty, water drippin in at the joint.
+  => tie-in 12; infiltration 20
+
+  Twelve, wye.
+  Homeowner asked me is it orangeburg.
+  => tie-in 12
+
+  Twelve, wye.
+  Twenty, cottage four comes in on the right.
+  => tie-in 12; tie-in 20
+`;
+
 describe.each([
   ["what is to be mended", MENDED],
   ["what is on the lens", ON_THE_LENS],
@@ -206,6 +244,7 @@ describe.each([
   ["what would come of it", DEPENDS],
   ["what is known and named for the rest", KNOWN],
   ["one thing in two words, and two in one breath", ONE_THING],
+  ["other talk, and words cut short", OTHER_TALK],
   ["told with two footages, or as somebody else’s", LISTED],
 ])("%s", (_, walks) => {
   test.each(walksIn(walks))("$said", expectRows);
