@@ -27,7 +27,7 @@ function isSame({ talk, track }: Ground, row: Heard, next: Heard): boolean {
   if (!alike || row.kind === "material" || row.kind === "remark") return false;
   if (next.goesOn && isLong(row) && isSpokenBehind(row, next)) return true;
   if (next.antecedent !== null) return row.ats.includes(next.antecedent);
-  if ((clash(row.clock, next.clock) || next.another) && !next.again) return false;
+  if ((isAcross(row, next) || next.another) && !next.again) return false;
   return (
     isWithin(row, next) ||
     isNamedAgain(row, next) ||
@@ -83,6 +83,15 @@ function isClose({ mark: row }: Heard, { mark: next }: Heard, stay = STAY): bool
   return row.time === null || next.time === null
     ? next.sentence - row.sentence <= SENTENCES
     : next.time - row.time <= stay;
+}
+
+/** On another side; `on the right, a saddle on top of the clay` is told of one. */
+function isAcross(row: Heard, next: Heard): boolean {
+  const told = row.mark.sentence === next.mark.sentence && next.clock === 12;
+  return (
+    clash(row.clock, next.clock) &&
+    !(told && row.fitting === "unknown" && next.fitting !== "unknown")
+  );
 }
 
 function clash(a: number | null, b: number | null): boolean {

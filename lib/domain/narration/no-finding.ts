@@ -21,6 +21,7 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
     isMisled(talk, mark) ||
     isRun(talk, mark) ||
     isUpBranch(talk, mark) ||
+    isFilling(talk, mark) ||
     isAlternative(talk, mark)
   )
     return true;
@@ -102,6 +103,23 @@ function isAlternative(talk: Talk, mark: Of<"thing">): boolean {
   );
 }
 
+/** `looks dead, nothing but dirt in there`: what the branch just told is filled with. */
+function isFilling(talk: Talk, mark: Of<"thing">): boolean {
+  const ground = mark.thing.kind === "deposit" || mark.thing.fault === "hole";
+  if (!ground || /\bholes?\b/.test(wordsOf(talk, mark.from, mark.to))) return false;
+  const before = talk.said.findLast(
+    (old) => old.at < mark.at && (old.what === "thing" || old.what === "distance"),
+  );
+  return (
+    before?.what === "thing" &&
+    before.thing.kind === "tie-in" &&
+    mark.sentence - before.sentence <= PLUGGED &&
+    /^(?:[\w']+ ){0,2}?(in there|in it|inside it|in that one|inside)\b/.test(
+      ownBehind(talk, mark, 5),
+    )
+  );
+}
+
 /** `y’all got water running in 115`: who runs it, to see whose branch it is. */
 function isRun(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "water" && mark.thing.fault !== "infiltration") return false;
@@ -156,7 +174,9 @@ function isPlugOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
     .slice(0, mark.at)
     .findLast(
       (old) =>
-        (old.what === "thing" && !/^(blockage|main)$/.test(old.thing.kind)) ||
+        (old.what === "thing" &&
+          !/^(blockage|main)$/.test(old.thing.kind) &&
+          old.thing.fault !== "hole") ||
         old.what === "distance",
     );
   if (before?.what === "thing")

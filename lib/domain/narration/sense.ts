@@ -176,9 +176,11 @@ function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boole
     /\b(that's|it's|that is|it is|definitely|called it)( just| only| all| basically)?( a| an| your| our| the| my| some)?$/.test(
       lead,
     );
-  const own = inClause(talk, mark.clause).some((other) => other.what === "distance");
+  const own = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
   if (!named || own) return false;
-  const read = talk.said.slice(before.at + 1, mark.at).some(({ what }) => what === "distance");
+  const read = talk.said
+    .slice(before.at + 1, mark.at)
+    .some(({ what, sentence }) => what === "distance" && sentence !== before.sentence);
   return back <= 1 || (back <= BACK && !read);
 }
 

@@ -233,6 +233,23 @@ const OTHER_TALK = `
   => tie-in 12; tie-in 20
 `;
 
+const SAME_BRANCH = `
+  Twelve, wye on the right.
+  Looks dead, nothing but dirt in there.
+  => tie-in 12
+
+  Twelve, connection on the right at three o'clock, a saddle on top of the clay.
+  => tie-in 12
+
+  Twelve, roots up to sixteen.
+  Can you get through? Yeah, it's just fuzz.
+  Thirty, wye.
+  => roots 12; tie-in 30
+
+  Twelve, tap on the left, another tap on top.
+  => tie-in 12; tie-in 12
+`;
+
 describe.each([
   ["what is to be mended", MENDED],
   ["what is on the lens", ON_THE_LENS],
@@ -245,6 +262,7 @@ describe.each([
   ["what is known and named for the rest", KNOWN],
   ["one thing in two words, and two in one breath", ONE_THING],
   ["other talk, and words cut short", OTHER_TALK],
+  ["what fills a branch, and where it sits", SAME_BRANCH],
   ["told with two footages, or as somebody else’s", LISTED],
 ])("%s", (_, walks) => {
   test.each(walksIn(walks))("$said", expectRows);
