@@ -13,7 +13,7 @@ import {
 
 /** A reading counts for something said this long before or after it, in thousandths of a second. */
 const PREVIOUS = 6_000;
-const NEXT = 12_000;
+const NEXT = 10_000;
 /** So long the camera has hardly moved. */
 const STILL = 3_000;
 
@@ -179,7 +179,7 @@ const PLAINLY = 3;
 
 /** So many sentences back, or thousandths of a second, somebody who reads off first did so. */
 const READ_BACK = 4;
-const READ_TIME = 15_000;
+const READ_TIME = 10_000;
 
 /** The reading before, where the speaker reads off first and has not gone on since. */
 function readFirst(ground: Ground, mark: Said): Of<"distance"> | null {

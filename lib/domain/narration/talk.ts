@@ -42,6 +42,17 @@ const UNSEEN = PICTURE.flatMap((what) => [
 ])
   .filter((words) => !/^(lost|no) camera$/.test(words))
   .join(", ");
+const NOT_SEEN = [
+  "can't see",
+  "cannot see",
+  "couldn't see",
+  "could not see",
+  "didn't see",
+  "ain't seen",
+  "haven't seen",
+]
+  .flatMap((not) => ["anything", "nothing", "a thing"].map((what) => `${not} ${what}`))
+  .join(", ");
 const UNRECORDED = [
   "nothing",
   "not",
@@ -85,7 +96,7 @@ const PHRASES: Readonly<Record<Turn, string>> = {
     "it shows, i was told, the card, card, cards, city card, record, records, record card, the record, permit, as built, as builts, the drawing, drawing, the map, map, sketch, the city shows, city shows, city records, plan, plans, paperwork, the city has, gis, the sheet, my sheet, the town book, the plat, blueprint, side sewer card, tap card, city has, on paper",
   "record-comment":
     "not supposed to be here, not supposed to be there, isn't supposed to be here, isn't supposed to be there, ain't supposed to be here, ain't supposed to be there, shouldn't be here, shouldn't be there, shouldn't be one here, no business being here, doesn't belong here, don't belong here, on the card, on the record, on my card, on the drawing, on the permit, on the map, on record, matches the card, match the card, matches the record, agrees with the card, agrees with the record, per the card, in the records, in the record, on that card, on the plan, on the sketch, not on card, negative on card, on card, not on permit, not on record card, not on record, no permit, a permit for, pull a permit, pulled a permit, never pulled a permit, nobody told us about, isn't on the permit, not on the card, isn't on the card, ain't on the card, not on the record, isn't on the record, not on the drawing, not on the map, not on record, nothing on the card, no record of, card doesn't show, record doesn't show, card doesn't have, not on my card, isn't on any, not on any, don't have that on the card, not on that card, ain't on no card, ain't on that card, card don't show, never permitted, wasn't on the card, doesn't show on the card, no record, not in the records, same as the card, just like the card, like the card says, where the card says, card has it, card shows it, card's right, card is right, off the card, on the tap card, not on the tap card, on the paperwork, that's on there, that's not on there, isn't on there, not on there, on the as built, not on the as built, on the city card, not on the city card, close to the card, doesn't match the card, don't match the card, that one is on the card, not on the permit, isn't on the permit, card shows nothing, card calls, not on their card, on their card",
-  unseen: `${UNSEEN}, nothing on screen, nothing on the screen, nothing on the monitor, can't see, can't see anything, can't see a thing, cannot see, couldn't see, no visibility, can't make anything out, fogged up, fogged over, foggy, lens is dirty, lens is covered, mud on the lens, grease on the lens, blind, camera is blind, blacked out, lights went out, lost visual, couldn't see anything, could not see, can't see nothing, couldn't see nothing`,
+  unseen: `${UNSEEN}, nothing on screen, nothing on the screen, nothing on the monitor, can't see, cannot see, couldn't see, couldnt see, cant see, could not see, ain't see, ${NOT_SEEN}, no visibility, can't make anything out, fogged up, fogged over, foggy, lens is dirty, lens is covered, mud on the lens, grease on the lens, blind, camera is blind, blacked out, lights went out, lost visual`,
   unrecorded: `${UNRECORDED}, forgot to record, recording stopped, didn't record, recorder was off, no recording, recording cut out`,
   follows:
     "that was at, that is at, that's at, that's going to be at, that'll be at, which is at, which was at, call that, call it, that was, counter says, counter reads, footage is, we're at, reading, i'm at, that put that at, that puts it at, that puts us at, and that's at, and that is, on the counter, counter is, counter is at, counter at, so that's, so that was, and that was, and that was at, that one was at, that one is at, it's at, it was at, says",
