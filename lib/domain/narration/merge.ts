@@ -28,11 +28,7 @@ function isSame({ talk, track }: Ground, row: Heard, next: Heard): boolean {
   if (next.goesOn && isLong(row) && isSpokenBehind(row, next)) return true;
   if (next.antecedent !== null) return row.ats.includes(next.antecedent);
   if ((isAcross(row, next) || next.another) && !next.again) return false;
-  return (
-    isWithin(row, next) ||
-    isNamedAgain(row, next) ||
-    (isStill(track, row, next) && !isOtherStuff(talk, row, next))
-  );
+  return isWithin(row, next) || (isStill(track, row, next) && !isOtherStuff(talk, row, next));
 }
 
 /** So much farther on, hundredths of a foot, a stretch is not what still goes on. */
@@ -44,12 +40,6 @@ function isSpokenBehind(row: Heard, next: Heard): boolean {
   const at = next.place.counter;
   if (end === null || at === null || next.place.reading !== "read") return false;
   return Math.abs(at - end) <= GOES_ON;
-}
-
-/** Named as known, without a footage of its own. */
-function isNamedAgain(row: Heard, next: Heard): boolean {
-  if (!next.again) return false;
-  return next.place.reading !== "read" || (row.place.reading !== "read" && isClose(row, next));
 }
 
 /**

@@ -57,7 +57,7 @@ const POINTING =
 
 /** `roots will kill`, `cracks always get worse`: what anything of its kind does. */
 const OF_ITS_KIND =
-  /^(?:(?:you|we|they|i) (?:can|could|would|should|might)|always|usually|sometimes|typically|generally|normally|often|gotta|got to|has to|have to|can|will|would|wouldn't|would've|could|might look|could look|tends?|loves?|likes?|gets?|goes|go|will|gonna|are (?:going to|gonna|good for)|is (?:where|when|how|good for)|do|does|follow|find|finds|happens?|come (?:in|from)|grow|want|form|build)\b/;
+  /^(?:(?:pipe|joint|line|tile|one|hub) )?(?:(?:you|we|they|i) (?:can|could|would|should|might)|always|usually|sometimes|typically|generally|normally|often|gotta|got to|has to|have to|can|will|would|wouldn't|would've|could|might look|could look|tends?|loves?|likes?|gets?|goes|go|will|gonna|are (?:going to|gonna|good for)|is (?:where|when|how|good for)|do|does|follow|find|finds|happens?|come (?:in|from)|grow|want|form|build)\b/;
 /** What is shown and not spoken of in general: `these cracks`, `a few roots`. */
 const SHOWN =
   /\b(this|that|these|those|your|slight|little|small|bit of|minor|major|bad|heavy|light|few|couple|another|same|got|see|here|there's|here's)( [a-z]+)?$/;
@@ -183,7 +183,8 @@ function governs(
     return mood.mends || !isReadOff(talk, mark, first + mood.to);
   }
   const behind = wordsOf(talk, mark.to, mark.to + 3);
-  if (!OF_ITS_KIND.test(behind) || isReadOff(talk, mark, first)) return false;
+  if (!OF_ITS_KIND.test(behind)) return false;
+  if (!/^(\w+ )?would/.test(behind) && isReadOff(talk, mark, first)) return false;
   if (talk.speech.words[first + mood.from]?.clause !== mark.clause) return false;
   return mood.from - at.to <= 1 && !SHOWN.test(wordsOf(talk, mark.from - 3, mark.from));
 }

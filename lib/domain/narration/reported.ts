@@ -4,7 +4,7 @@ import { clauseWords, spanAt, type Talk } from "./said.ts";
 const OTHERS =
   "(?:they|he|she|people|folks|neighbors?|owners?|homeowners?|customers?|tenants?|landlord|guys?|crew|company|outfit|plumbers?|contractors?|reports?|seller|buyer|realtor|agent|lady|man|woman|couple|somebody|someone|everybody|inspector)";
 const SAID =
-  "(?:said|says|say|saying|claims?|claimed|claiming|swears?|swore|thinks?|thought|figured|suspected|reported|reports|mentioned|complained|insists?|insisted|ask(?:s|ed|ing)?|wants? to know|wonder(?:s|ed|ing)?|told (?:me|us|them|him|her|you|these|those)|call(?:s|ed) (?:it|this|that|one|these))";
+  "(?:said|says|say|saying|claims?|claimed|claiming|swears?|swore|thinks?|thought|figured|suspected|reported|reports|mentioned|complained|insists?|insisted|(?:ask(?:s|ed|ing)?|wants? to know|wonder(?:s|ed|ing)?) (?:me|us|him|her|if|whether|is|about|for)|told (?:me|us|them|him|her|you|these|those)|call(?:s|ed) (?:it|this|that|one|these))";
 /** `the neighbor said there were roots`, `the last guy called this a belly`. */
 const REPORTED = new RegExp(
   String.raw`\b${OTHERS}(?: (?:had|have|has|just|always|also|all|both|next door|before|down there)){0,2} ${SAID}\b|\b(?:supposedly|allegedly|rumor is|word is)\b`,
@@ -23,13 +23,4 @@ export function hearsayFrom(talk: Talk, clause: number): number | null {
   if (!found) return null;
   const before = words.slice(0, found.index + found[0].length).split(" ").length;
   return spanAt(talk, clause).from + before;
-}
-
-/** `looks like a crack but that’s only a stain` */
-const ONLY = /^but (?:that's|it's|that is|it is) (?:only|just|really|actually|not)\b/;
-
-/** `a collapse would look a lot worse`: what something would be like is not there. */
-export function isSupposed(behind: string): boolean {
-  if (ONLY.test(behind)) return true;
-  return /^(?:[\w']+ ){0,2}?(?:would|wouldn't|would've|might look|could look)\b/.test(behind);
 }

@@ -1,7 +1,7 @@
 import { asideClauses } from "./aside.ts";
 import { isDismissed, toldNotSeen } from "./mood.ts";
 import { isNoFinding } from "./no-finding.ts";
-import { hearsayFrom, isSupposed } from "./reported.ts";
+import { hearsayFrom } from "./reported.ts";
 import {
   clauseWords,
   inClause,
@@ -71,12 +71,7 @@ function isUnreal(
   if (isHearsay(talk, mark, clause)) return true;
   if (mark.what === "distance" && isOfRecord(talk, mark)) return true;
   if (mark.what === "thing")
-    return (
-      isNoFinding(talk, mark) ||
-      isDenied(talk, mark, unreal) ||
-      isOnlySupposed(talk, mark) ||
-      isDismissed(talk, mark)
-    );
+    return isNoFinding(talk, mark) || isDenied(talk, mark, unreal) || isDismissed(talk, mark);
   return (
     mark.what === "material" &&
     (isDenied(talk, mark, unreal) || /^or\b/.test(clauseWords(talk, mark.clause)))
@@ -348,10 +343,6 @@ function isHearsay(talk: Talk, mark: Said, clause: readonly Said[]): boolean {
   return !clause.some(
     (other) => isTurn(other, "self") && other.from >= from && other.to <= mark.from,
   );
-}
-
-function isOnlySupposed(talk: Talk, mark: Said): boolean {
-  return isSupposed(wordsOf(talk, mark.to, Math.min(mark.to + 4, spanAt(talk, mark.clause).to)));
 }
 
 /** `no roots`, `didn’t see any cracks or roots`, `no cracks, roots or bellies`. */
