@@ -423,7 +423,7 @@ const PLAIN = new Set(
    hey whoa boom man guys folks dude sir ma'am buddy yessir huh ha hmm wow gotcha
    okay ok alright right well uh um oh yeah yep yes so see look looks looking like maybe probably roughly exactly approximately almost nearly pretty little bit touch hair shy dead say called make mark note log write put puts read reads reading give gives take takes hit hits hitting reach reached pass passed passing
    go goes going gone gonna went come comes coming came anyway anyhow thereabouts thereabout ish or so they keep keeps keeping quit quits clears cleans picks ties tied sags widens move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
-   counter footage feet foot ft tenth tenths camera number counting distance spot place point
+   counter footage showing shows feet foot ft tenth tenths camera number counting distance spot place point
    pipe line lateral side left right top bottom hand wall crown invert flow joint hub bell end main house cleanout access street upstream downstream
    first second third last next another other one two both more most all any some each every same
    no nope nah oops whoops wait sorry mean meant lied misread wrong actually scratch strike correction did

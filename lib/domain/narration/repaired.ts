@@ -58,6 +58,7 @@ function isRepair(talk: Talk, old: Of<"distance">, mark: Of<"distance">): boolea
     .join(" ");
   const near = Math.abs(mark.distance.from - old.distance.from) <= LOOKED;
   if (denied) return true;
+  if (isAtOnce(talk, old, { mark, between })) return true;
   if (!ONLY.test(between) || mark.distance.from === old.distance.from) return false;
   if (MISTAKEN.test(between) || (near && LOOKING.test(between))) return true;
   return near && MEANT.test(wordsOf(talk, mark.to, mark.to + 3)) && isLast(talk, mark);
@@ -88,6 +89,36 @@ function isDenied(talk: Talk, mark: Said): boolean {
   return mark.what === "distance" && /\b(not|did i say|i said)( at| it was)?$/.test(lead);
 }
 
+/** As far, hundredths of a foot, somebody puts a footage right who does not say so. */
+const AT_ONCE = 500;
+/** So far a camera goes while one word is said, and to begin with. */
+const A_WORD = 24;
+const HEAD_START = 50;
+const FEW = 8;
+
+/**
+ * `Tap at twenty-four, what am I saying, twenty-six four.`: with nothing found at the second, and sooner
+ * than any camera would have gone there.
+ */
+function isAtOnce(
+  talk: Talk,
+  old: Of<"distance">,
+  { mark, between }: { readonly mark: Of<"distance">; readonly between: string },
+): boolean {
+  const words = between.split(" ").length;
+  const apart = Math.abs(mark.distance.from - old.distance.from);
+  if (old.sentence !== mark.sentence || !isLast(talk, mark)) return false;
+  if (words < 2 || words > FEW || apart > AT_ONCE || GOING.test(between)) return false;
+  const told = inSentence(talk, old.sentence).some(
+    (other) => other.at < old.at && other.what === "thing",
+  );
+  return told && apart > words * A_WORD + HEAD_START;
+}
+
+/** Words of somebody who goes on. */
+const GOING =
+  /\b(and|then|now|okay|going|go|keep|keeps|moving|on to|next|still|coming|pulling|pushing|up to|past|to|till|until|through|from|or|about|passing|and at|now at)\b/;
+
 function isLate(old: Said, mark: Said): boolean {
   return old.time !== null && mark.time !== null && mark.time - old.time > TIME;
 }
@@ -101,9 +132,9 @@ function isLast(talk: Talk, mark: Said): boolean {
 
 /** Words that say that what was said is wrong. */
 const MISTAKE =
-  "no|nope|nah|oops|whoops|ope|shoot|dang|darn|crap|sorry|pardon|excuse|scratch|strike|correction|correct|actually|rather|mean|meant|lied|misread|misspoke|wrong|backwards|back|bad|forget|fix|swap";
+  "no|nope|nah|oops|whoops|ope|shoot|dang|darn|crap|sorry|pardon|excuse|scratch|strike|correction|correct|actually|rather|mean|meant|lied|misread|misspoke|wrong|backwards|back|bad|forget|fix|swap|should";
 /** Words of somebody who looks again. */
-const LOOKS = "wait|not|let|lemme|hold|hang|see|closer|or|what|check|read|said|take|glare";
+const LOOKS = "wait|well|not|let|lemme|hold|hang|see|closer|or|what|check|read|said|take|glare";
 const SMALL =
   "oh|uh|um|well|and|so|okay|it|it's|that|that's|this|is|was|i|i'm|me|my|the|a|to|on|again|here|guys|man|call|make|say|at|about|more|like|right|yeah|yep|now|one|look|looks|looking|just|be|should|would|got|get|have|number|reading|counter|screen|eyes|glasses|did|you|your|second|sec|moment|minute|beg|up|right";
 const ONLY = new RegExp(`^(?:(?:${MISTAKE}|${LOOKS}|${SMALL})(?: |$))*$`);

@@ -279,21 +279,31 @@ const FRACTIONS: readonly (readonly [string, number])[] = [
 
 /** `and a half`, `and three quarters`, `and six tenths`, and `1/2` as it is typed. */
 function fractionPart(words: readonly string[], at: number): Part | null {
+  const from = words[at] === "and" ? at + 1 : at;
+  return typedPart(words, from) ?? namedPart(words, at) ?? tenthsPart(words, from);
+}
+
+/** `22 1/2`; not `40 1/4 bend`, a quarter bend. */
+function typedPart(words: readonly string[], at: number): Part | null {
   const typed = /^([1-7])\/([2348])$/.exec(words[at] ?? "");
-  // `40 1/4 bend`: a quarter bend
-  if (typed && words[at + 1] !== "bend") {
-    const value = Math.round((Number(typed[1]) / Number(typed[2])) * 100);
-    return value < 100 ? { value, to: at + 1 } : null;
-  }
+  if (!typed || words[at + 1] === "bend") return null;
+  const value = Math.round((Number(typed[1]) / Number(typed[2])) * 100);
+  return value < 100 ? { value, to: at + 1 } : null;
+}
+
+function namedPart(words: readonly string[], at: number): Part | null {
   for (const [text, value] of FRACTIONS) {
     const parts = text.split(" ");
     if (parts.every((part, index) => words[at + index] === part))
       return { value, to: at + parts.length };
   }
-  const from = words[at] === "and" ? at + 1 : at;
-  const tenths = words[from] === "a" ? 1 : (DIGIT.get(words[from] ?? "") ?? null);
-  return tenths !== null && /^tenths?$/.test(words[from + 1] ?? "")
-    ? { value: tenths * 10, to: from + 2 }
+  return null;
+}
+
+function tenthsPart(words: readonly string[], at: number): Part | null {
+  const tenths = words[at] === "a" ? 1 : (DIGIT.get(words[at] ?? "") ?? null);
+  return tenths !== null && /^tenths?$/.test(words[at + 1] ?? "")
+    ? { value: tenths * 10, to: at + 2 }
     : null;
 }
 
@@ -345,7 +355,9 @@ function tenthRead(words: readonly string[], whole: Part): Part | null {
 /** `forty-eight three on the counter`, `forty-six five on the right`; two on the right may be two. */
 function isReadOff(rest: string, digit: number): boolean {
   if (digit > 2 && /^on (the |my |your )?(right|left|top|bottom)\b/.test(rest)) return true;
-  return /^on (the |my |our )?(counter|footage|screen|reel|monitor|meter)\b/.test(rest);
+  return /^on (the |my |our )?(counter|footage|screen|reel|monitor|meter|dot|nose|button|money)\b/.test(
+    rest,
+  );
 }
 
 function writtenDigit(word: string | undefined): number | null {

@@ -254,6 +254,16 @@ const FORMS = `
   22.1 | Tap at twenty-two and a tenth.`;
 
 const PUT_RIGHT = `
+  26.4 | Tap at twenty-four — make that twenty-six four.
+  26.4 | Tap at twenty-four... well, twenty-six four.
+  26.4 | Tap at twenty-four. Hmm, no. Twenty-six four.
+  26.4 | Tap at twenty-four, the glare, twenty-six four.
+  26.4 | Tap at twenty-four. Wait a minute. Twenty-six four.
+  26.4 | Tap at twenty-four, what am I saying, twenty-six four.
+  26.4 | Tap at twenty-four, beg your pardon, twenty-six four.
+  26.4 | Tap at twenty-four, that should be twenty-six four.
+  26.4 | I said twenty-four on that tap, it's twenty-six four.
+  26.4 | Tap at twenty-four, ope, twenty-six four.
   26.4 | Twenty-four, scratch that, twenty-six four, tap.
   26.4 | Twenty-four six, I'm sorry, twenty-six four, tap.
   26.4 | Tap at twenty-four, excuse me, twenty-six four.
