@@ -1,4 +1,6 @@
+import { beginOf, endOf } from "./begins-anew.ts";
 import { housesNamed } from "./houses.ts";
+import { isPlain } from "./plain-words.ts";
 import {
   inClause,
   inSentence,
@@ -162,21 +164,6 @@ function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
   return standsAmong(talk, mark, { known, lead, strange });
 }
 
-/** `… bad enough to feel it then thirteen and a half`: people who do not pause begin anew with such a word. */
-const BEGINS_ANEW =
-  /\b(then|okay|ok|alright|now|so|here|anyway|anyhow)( (and|then|about|around|at|maybe|like|right|now|here|we're|we|i'm|got|it's))*$/;
-
-function beginOf(talk: Talk, mark: Said, from: number): number {
-  const before = talk.said[mark.at - 1];
-  // `that’s 88, twelve five`
-  const tenths = mark.what === "distance" && mark.distance.from % 100 !== 0;
-  if (tenths && before?.to === mark.from && /^(other|distance)$/.test(before.what))
-    return mark.from;
-  const lead = wordsOf(talk, Math.max(from, mark.from - 5), mark.from);
-  const found = BEGINS_ANEW.exec(lead);
-  return found ? mark.from - found[0].split(" ").length : from;
-}
-
 /** So many words behind a find its footage may stand. */
 const RUN_ON = 14;
 /** Nearer than this, hundredths of a foot, tenths may be of anything. */
@@ -195,19 +182,6 @@ function isRunOn(talk: Talk, mark: Of<"distance">, known: ReadonlySet<number>): 
     last.sentence === mark.sentence &&
     mark.from - last.to <= RUN_ON
   );
-}
-
-/** `thirty-one and we stay in the water`: what is said next begins with such words. */
-const SAYS_NEXT =
-  /^(and (we|we're|i|i'm|you|it|it's|there's|then|she|that's)|so|but|then|that's|there's|okay|we're|i'm|this)$/;
-
-function endOf(talk: Talk, mark: Said, to: number): number {
-  const { words } = talk.speech;
-  for (let at = mark.to; at < Math.min(to, mark.to + BESIDE); at += 1) {
-    const [one, two] = [words[at]?.text ?? "", words[at + 1]?.text ?? ""];
-    if (SAYS_NEXT.test(one) || SAYS_NEXT.test(`${one} ${two}`)) return at;
-  }
-  return to;
 }
 
 function isSomethingElse(talk: Talk, mark: Of<"distance">): boolean {
@@ -412,28 +386,3 @@ function isOfAnother(lead: string, strange: (at: number) => boolean, mark: Said)
 
 const PLACES =
   /\b(at|around|near|between|past|mark|call it|say|by|until|till|to|from|through|reached|hit|hitting|passed|passing|approaching|up on|down to|closing in on)( (about|around|like|maybe|roughly|right|just|exactly|uh|um|the))*$/;
-
-/** Small words of any sentence, and what cameras do; nothing that names a person, a place or a thing. */
-const PLAIN = new Set(
-  `a an the this that these those it its it's there there's here here's i i'm i'll i've i'd me we we're we'll we've we'd
-   you you're you've you'll you'd my our your she she's her
-   is are was were be been being am isn't has have had do does did got get gets getting will would 'll that's that'll that'd it'll what's what
-   and or but so then than as because cause since though if when where which once again too also still yet just only now not even
-   at in on of to from for by with about around near past over under up down out off into onto through between behind before after until till along across toward towards beside below above inside back
-   hey whoa boom man guys folks dude sir ma'am buddy yessir huh ha hmm wow gotcha
-   okay ok alright right well uh um oh yeah yep yes so see look looks looking like maybe probably roughly exactly approximately almost nearly pretty little bit touch hair shy dead say called make mark note log write put puts read reads reading give gives take takes hit hits hitting reach reached pass passed passing
-   go goes going gone gonna went come comes coming came anyway anyhow thereabouts thereabout ish or so they keep keeps keeping quit quits clears cleans picks ties tied sags widens move moves moving moved stop stops stopped start starts starting begin begins beginning end ends ending pull pulling pulled push pushing pushed approach approaching sit sitting stand standing turn turns turning change changes changing continue continuing run running land lands
-   counter footage showing shows feet foot ft tenth tenths camera number counting distance spot place point
-   pipe line lateral side left right top bottom hand wall crown invert flow joint hub bell end main house cleanout access street upstream downstream
-   first second third last next another other one two both more most all any some each every same
-   no nope nah oops whoops wait sorry mean meant lied misread wrong actually scratch strike correction did
-   big small bad worse worst good clear open long short deep depth half quarter quarters
-   es el la los las en de y aqui ya con un una
-   let let's him them something somewhere somebody someone somebody's someone's everything nothing thing
-   bunch ton couple piece chunk spot section kind sort full drop drops dropping broke breaks enter enters entering calling show shows showing seeing much them em us whole
-   s ' @ # & + -`.split(/\s+/),
-);
-
-function isPlain(text: string): boolean {
-  return PLAIN.has(text) || PLAIN.has(text.replace(/[.,]$/, ""));
-}
