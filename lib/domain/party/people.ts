@@ -355,7 +355,7 @@ function houseRoles({
     const role = PARTY_ROLES.find((each) => each === row.role);
     if (partyId === undefined || role === undefined || row.propertyId === null) return;
     const was = original.get(row.id);
-    const stays = was?.propertyId === row.propertyId && unitKey(was.unit) === unitKey(row.unit);
+    const stays = was?.propertyId === row.propertyId && nameKey(was.unit) === nameKey(row.unit);
     const unitId = stays ? (formerUnit.get(row.id) ?? null) : housedIn(row, units, newId);
     const id = partyRows.has(row.id) ? newId() : row.id;
     const { propertyId } = row;
@@ -368,8 +368,8 @@ function houseRoles({
 /** The unit of a line; adds it to `units` where the property has none of that name. */
 function housedIn(row: PersonRow, units: Unit[], newId: () => string): string | null {
   const own = units.filter((unit) => unit.propertyId === row.propertyId);
-  const named = own.find((unit) => unitKey(unit.name) === unitKey(row.unit));
-  if (unitKey(row.unit) === "") return row.role === "occupant" ? (named?.id ?? null) : null;
+  const named = own.find((unit) => nameKey(unit.name) === nameKey(row.unit));
+  if (nameKey(row.unit) === "") return row.role === "occupant" ? (named?.id ?? null) : null;
   if (named !== undefined) return named.id;
   if (row.propertyId === null) return null;
   const unit: Unit = {
@@ -392,13 +392,9 @@ function inOldOrder(parties: readonly Party[], before: readonly Party[]): Party[
 /** Who a line is about: the same name is the same person; residents without one are told by their unit. */
 function personKey({ kind, name, propertyId, unit }: PersonRow): string {
   if (kind !== "resident") return nameKey(name);
-  return JSON.stringify(["resident", propertyId, unitKey(unit)]);
+  return JSON.stringify(["resident", propertyId, nameKey(unit)]);
 }
 
 function nameKey(name: string): string {
   return name.trim().replace(/\s+/g, " ").toLowerCase();
-}
-
-function unitKey(name: string): string {
-  return nameKey(name);
 }
