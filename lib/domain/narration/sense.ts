@@ -254,11 +254,19 @@ function isBetween(talk: Talk, mark: Said): boolean {
   );
 }
 
-/** `clean from the hole on`, `through the roots now`: told before, and named for what is beyond. */
+/**
+ * `clean from the hole on`, `through the roots now`: told before, and named for what is beyond. What
+ * follows on `feet from the main` is named anew.
+ */
 function isReference(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>): boolean {
+  const begins = Math.max(
+    mark.from - 5,
+    spanAt(talk, mark.clause).from,
+    talk.said[mark.at - 1]?.to ?? 0,
+  );
   return (
     /\b(from|since|besides|except|except for|other than|aside from|apart from|than|unlike|compared to|through|back to) (the|that|those|your)( [\w']+)?$/.test(
-      wordsOf(talk, Math.max(mark.from - 5, spanAt(talk, mark.clause).from), mark.from),
+      wordsOf(talk, begins, mark.from),
     ) && lastOfKind(talk, mark, unreal) !== undefined
   );
 }
