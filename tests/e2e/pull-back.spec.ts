@@ -134,7 +134,7 @@ async function takeOut(page: Page, line: string) {
   const csv = await answer.text();
   for (const words of [
     /^T\d,12,1,"Run 1: 12\.0 ft on the counter, read, ± 1\.0 ft",left,south,.*House 904,"?Side sewer card, No\. 377"?,12,/m,
-    /^T\d,21\.7,2\.9,"Run 1: 21\.7 ft on the counter, worked out by time, ± 2\.9 ft",right,north,.*House 906,/m,
+    /^T\d,21\.9,2\.9,"Run 1: 21\.9 ft on the counter, worked out by time, ± 2\.9 ft",right,north,.*House 906,/m,
     /^T\d,31\.5,1,.*,right,north,.*"?seen, not on record"?,/m,
   ]) {
     expect(csv).toMatch(words);
@@ -175,7 +175,7 @@ async function readSchedule(page: Page, line: string) {
   // Mark, station, how far off, entry, as recorded from the main, side.
   for (const words of [
     /T\d\s+12\.0 ± 1\.0\s+House 904\s+12\.0\s+left, south/,
-    /T\d\s+21\.7 ± 2\.9\s+House 906\s+22\.0\s+right, north/,
+    /T\d\s+21\.9 ± 2\.9\s+House 906\s+22\.0\s+right, north/,
     /T\d\s+31\.5 ± 1\.0\s+none\s+–\s+right, north/,
     /T\d\s+52\.0 ± 1\.0\s+House 912\s+52\.0\s+right, north/,
     /T\d\s+63\.0 ± 1\.0\s+House 916\s+63\.0\s+left, south/,
