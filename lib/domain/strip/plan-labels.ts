@@ -43,8 +43,9 @@ const STEPS = [5, 12, 20, 30, 42, 56];
 
 /**
  * Sets labels beside their places so that none lies over another one or over its line, over what is
- * `taken`, or past the edge of the sheet; those that stand first in the list choose first. Where there is no room, the place
- * with the least in its way is taken. A label that stands far off gets a line to its place.
+ * `taken`, or past the edge of the sheet; those that stand first in the list choose first. Where
+ * there is no room, the place with the least in its way is taken. A label that stands far off gets a
+ * line to its place.
  */
 export function placeLabels(
   labels: readonly Label[],
@@ -55,17 +56,16 @@ export function placeLabels(
   const words: Box[] = [];
   const leaders: Leader[] = [];
   const placed = labels.flatMap((label) => {
-    const spots = spotsOf(label).map((box) => ({
-      box,
-      cost: costOf(box, boxes, sheet) + crossedBy(label, box, { words, leaders }),
-    }));
-    const best = spots.find(({ cost }) => cost === 0) ?? leastOf(spots);
+    const best = leastOf(
+      spotsOf(label),
+      (box) => costOf(box, boxes, sheet) + crossedBy(label, box, { words, leaders }),
+    );
     if (best === undefined) return [];
-    const leader = leaderOf(label, best.box);
-    boxes.push(best.box);
-    words.push(best.box);
+    const leader = leaderOf(label, best);
+    boxes.push(best);
+    words.push(best);
     if (leader !== null) leaders.push(leader);
-    return [drawn(label, best.box)];
+    return [drawn(label, best)];
   });
   return [...placed.flatMap(({ under }) => under), ...placed.flatMap(({ over }) => over)];
 }
@@ -161,8 +161,15 @@ function partIn(
   return [Math.max(0, Math.min(...ends)), Math.min(1, Math.max(...ends))];
 }
 
-function leastOf<T extends { readonly cost: number }>(spots: readonly T[]): T | undefined {
-  return spots.toSorted((a, b) => a.cost - b.cost)[0];
+/** The first box that costs nothing, else the first of those that cost least. */
+function leastOf(boxes: readonly Box[], costs: (box: Box) => number): Box | undefined {
+  let least: { readonly box: Box; readonly cost: number } | undefined;
+  for (const box of boxes) {
+    const cost = costs(box);
+    if (cost === 0) return box;
+    if (least === undefined || cost < least.cost) least = { box, cost };
+  }
+  return least?.box;
 }
 
 /** Words on a patch of paper, and the line to their place where they stand far off. */
