@@ -10,7 +10,7 @@ import { Section } from "#app/_components/section.tsx";
 import { feetWithin, plainFeet } from "#lib/domain/length/station.ts";
 import { courseOf, pathBetween } from "#lib/domain/plan/course.ts";
 import { sideWords } from "#lib/domain/plan/side-words.ts";
-import { drawPlan, drawPlans, type PlanView } from "#lib/domain/strip/draw-plan.ts";
+import { drawPlan, drawPlans, type PlanView, planTiling } from "#lib/domain/strip/draw-plan.ts";
 import { allowedScales, PLAN_FRAME, scaleWords } from "#lib/domain/strip/plan-scale.ts";
 import { planAnswer } from "#lib/domain/strip/plan-words.ts";
 import { upTheLine } from "#lib/domain/tiein/up-the-line.ts";
@@ -84,11 +84,11 @@ function printNote(prints: readonly PlanView[], allowed: readonly number[]): str
 
 /** The narrowest drawing at the same scale, so that names have the same room and little has to be scrolled. */
 function narrowPlan({ file, report }: LinePart, { feetPerInch }: PlanView): PlanView | null {
-  for (const width of NARROW) {
-    const plan = drawPlan(file, report, { ...PLAN_FRAME, width });
-    if (plan?.feetPerInch === feetPerInch) return plan;
-  }
-  return null;
+  const width = NARROW.find((each) => {
+    const frame = { ...PLAN_FRAME, width: each };
+    return planTiling(file, report, { frame, allowed: [] })?.feetPerInch === feetPerInch;
+  });
+  return width === undefined ? null : drawPlan(file, report, { ...PLAN_FRAME, width });
 }
 
 /** The drawing in words, and every tie with its check. */
