@@ -19,10 +19,14 @@ export async function hold(file: string): Promise<(() => Promise<void>) | null> 
   if (mine.has(file)) return null;
   mine.add(file);
   const mark = `${process.pid} ${randomUUID()}`;
-  if (!(await made(file, mark)) && !((await tookAway(file)) && (await made(file, mark)))) {
-    mine.delete(file);
-    return null;
+  let isMine = false;
+  try {
+    isMine = (await made(file, mark)) || ((await tookAway(file)) && (await made(file, mark)));
+  } finally {
+    // Where the disk is full or the folder is gone, too.
+    if (!isMine) mine.delete(file);
   }
+  if (!isMine) return null;
   const beat = setInterval(() => void touch(file), BEAT_MS);
   beat.unref();
   return async () => {
@@ -33,14 +37,20 @@ export async function hold(file: string): Promise<(() => Promise<void>) | null> 
 }
 
 async function made(file: string, mark: string): Promise<boolean> {
+  const handle = await open(file, "wx", 0o600).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === "EEXIST") return null;
+    throw error;
+  });
+  if (handle === null) return false;
   try {
-    const handle = await open(file, "wx", 0o600);
     await handle.writeFile(mark);
-    await handle.close();
     return true;
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "EEXIST") return false;
+    // What nobody is named in would keep others waiting.
+    await rm(file, { force: true });
     throw error;
+  } finally {
+    await handle.close();
   }
 }
 

@@ -62,3 +62,13 @@ test("of many that want it at once one gets it", async () => {
   const each = await Promise.all(Array.from({ length: 20 }, () => hold(file)));
   expect(each.filter((one) => one !== null)).toHaveLength(1);
 });
+
+test("a file that couldn't be made is not held: the next one to ask can hold it", async () => {
+  const folder = path.join(aFolder(), "later");
+  const file = path.join(folder, "part-sending");
+  await expect(hold(file)).rejects.toThrow(/ENOENT/);
+  fs.mkdirSync(folder);
+  const letGo = await hold(file);
+  expect(letGo).not.toBeNull();
+  await letGo?.();
+});
