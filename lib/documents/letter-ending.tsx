@@ -107,17 +107,14 @@ function Signature({ block, closing, air }: Signed) {
   );
 }
 
-function LongSlip({
-  block,
-  letter,
-  words,
-  air,
-}: {
+interface SlipProps {
   readonly block: BlockOf<"answer-slip">;
   readonly letter: Letter;
   readonly words: LetterWords;
   readonly air: number;
-}) {
+}
+
+function LongSlip({ block, letter, words, air }: SlipProps) {
   const close = air < 1;
   const { frame } = words;
   return (
@@ -153,17 +150,7 @@ function LongSlip({
 }
 
 /** The same in as few lines: what it is about in its head, and what is written beside its label. */
-function ShortSlip({
-  block,
-  letter,
-  words,
-  air,
-}: {
-  readonly block: BlockOf<"answer-slip">;
-  readonly letter: Letter;
-  readonly words: LetterWords;
-  readonly air: number;
-}) {
+function ShortSlip({ block, letter, words, air }: SlipProps) {
   const { frame } = words;
   const isHalf = block.choices.length > 3;
   return (
