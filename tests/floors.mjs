@@ -1,5 +1,5 @@
 // The rooms of lib/domain from the ground up: a room imports from rooms above it in this list, and
-// never from one below it.
+// never from one below it. A room of several says its floors one by one.
 export const FLOORS = [
   // Units
   "length",
@@ -15,7 +15,13 @@ export const FLOORS = [
   "line",
   "record",
   "run",
-  "narration",
+  // (a talk, from its text to the rows of a log)
+  "narration/transcript",
+  "narration/vocabulary",
+  "narration/number",
+  "narration/meaning",
+  "narration/footage",
+  "narration/log",
   "party",
   "permit",
   "calendar",

@@ -3,8 +3,8 @@
 import fs from "node:fs";
 import { parseArgs } from "node:util";
 import { DIRECTIONS } from "#lib/domain/facts/run.ts";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
-import { wrongText } from "#lib/domain/narration/wrong-text.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
+import { wrongText } from "#lib/domain/narration/transcript/wrong-text.ts";
 import { withPartiesAsOne } from "#lib/domain/party/as-one.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import { idsBeside, withSightings } from "#lib/domain/report/with-sightings.ts";

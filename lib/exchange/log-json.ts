@@ -1,6 +1,6 @@
 import type { Direction } from "#lib/domain/facts/run.ts";
 import type { Cft } from "#lib/domain/length/station.ts";
-import type { Draft, DraftLog } from "#lib/domain/narration/draft.ts";
+import type { Draft, DraftLog } from "#lib/domain/narration/log/draft.ts";
 import { sideOf } from "#lib/domain/run/convert.ts";
 
 function feet(length: Cft | null): number | null {

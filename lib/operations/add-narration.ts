@@ -1,6 +1,6 @@
 import { insertRow } from "#db/queries/row.ts";
 import type { Narration } from "#lib/domain/facts/narration.ts";
-import { wrongText } from "#lib/domain/narration/wrong-text.ts";
+import { wrongText } from "#lib/domain/narration/transcript/wrong-text.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";

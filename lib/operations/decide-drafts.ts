@@ -3,13 +3,13 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { DraftDecision, Narration } from "#lib/domain/facts/narration.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
 import type { Gap, Observation } from "#lib/domain/facts/run.ts";
-import type { Draft, DraftGap, DraftLog } from "#lib/domain/narration/draft.ts";
+import type { Draft, DraftGap, DraftLog } from "#lib/domain/narration/log/draft.ts";
 import {
   draftedFields,
   draftedGap,
   logOf,
   readingOf,
-} from "#lib/domain/narration/narration-log.ts";
+} from "#lib/domain/narration/log/narration-log.ts";
 import { nonsenseIn } from "#lib/domain/report/sense.ts";
 import { ROW_SHAPES } from "#lib/exchange/rows.ts";
 import { err, ok, type Result } from "#lib/result.ts";

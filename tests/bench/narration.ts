@@ -1,7 +1,8 @@
 import fs from "node:fs";
 import path from "node:path";
-import type { Draft, DraftLog, SpokenReading } from "#lib/domain/narration/draft.ts";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import type { SpokenReading } from "#lib/domain/narration/footage/run-told.ts";
+import type { Draft, DraftLog } from "#lib/domain/narration/log/draft.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // How well logs are drafted from talk. The narrations were written, with the log that an experienced
 // person would keep, before anything was tuned on them; those under held-out/ and checked/ (other

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import webvtt from "webvtt-parser";
-import { timeOf } from "#lib/domain/narration/cues.ts";
-import { parseTranscript } from "#lib/domain/narration/transcript.ts";
+import { timeOf } from "#lib/domain/narration/transcript/cues.ts";
+import { parseTranscript } from "#lib/domain/narration/transcript/transcript.ts";
 
 // WebVTT as in w3c/webvtt, index.bs of 2026-05-14; oracle: webvtt-parser 2.2.0 (W3C, CC0).
 

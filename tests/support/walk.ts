@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // Walks from the house to the main, written as what is said, a caption a line, and then the rows
 // that an experienced person would keep: `=> crack 22; roots ?`.

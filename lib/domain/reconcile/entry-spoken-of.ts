@@ -1,8 +1,8 @@
 import type { RecordEntry } from "../facts/record.ts";
 import type { EntryFinding } from "../findings/report.ts";
 import type { Cft } from "../length/station.ts";
-import { distanceIn } from "../narration/distance-in.ts";
-import type { Draft } from "../narration/draft.ts";
+import type { Draft } from "../narration/log/draft.ts";
+import { distanceIn } from "../narration/meaning/distance-in.ts";
 
 /** Farther from an entry, hundredths of a foot, what was said hardly speaks of it. */
 const ABOUT = 500;

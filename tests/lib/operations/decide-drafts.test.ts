@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { getRevisions } from "#db/queries/revision.ts";
 import type { Narration } from "#lib/domain/facts/narration.ts";
 import { toTenth } from "#lib/domain/length/station.ts";
-import { logOf, mainCounterOf } from "#lib/domain/narration/narration-log.ts";
+import { logOf, mainCounterOf } from "#lib/domain/narration/log/narration-log.ts";
 import { addNarration } from "#lib/operations/add-narration.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
 import { decideDrafts } from "#lib/operations/decide-drafts.ts";

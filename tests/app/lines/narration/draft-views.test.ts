@@ -4,7 +4,7 @@ import { draftViews } from "#app/lines/[lineId]/camera/narration/draft-views.ts"
 import { readDraft, readDrafts } from "#app/lines/[lineId]/camera/narration/mended.ts";
 import { movedViews } from "#app/lines/[lineId]/camera/narration/moved-views.ts";
 import { saidParts } from "#app/lines/[lineId]/camera/narration/said-pieces.ts";
-import type { Draft, DraftGap } from "#lib/domain/narration/draft.ts";
+import type { Draft, DraftGap } from "#lib/domain/narration/log/draft.ts";
 import { aGap, anObservation } from "../../../support/file.ts";
 
 function aDraft(key: string, overrides: Partial<Draft> = {}): Draft {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 function told(text: string) {
   const [row] = draftLog(text, {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // A bare number is a footage by the words around it. Each sentence stands in a talk whose footages
 // leave room for any number: what is none must not become one, and what is one must be read.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 /** Kinds (faults by their name) that a downstream talk makes. */
 function kinds(text: string): string[] {

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Draft, NarrationRun } from "#lib/domain/narration/draft.ts";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
-import { speechOf } from "#lib/domain/narration/speech.ts";
-import { parseTranscript } from "#lib/domain/narration/transcript.ts";
+import type { NarrationRun } from "#lib/domain/narration/footage/run-told.ts";
+import type { Draft } from "#lib/domain/narration/log/draft.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
+import { speechOf } from "#lib/domain/narration/transcript/speech.ts";
+import { parseTranscript } from "#lib/domain/narration/transcript/transcript.ts";
 import { narrations, precision, recall, scores } from "#tests/bench/narration.ts";
 
 const DOWN: NarrationRun = { looks: "downstream", measuredFrom: null, mainCounter: null };

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // One fault after another in the words in which people tell it, and what a log would call it.
 

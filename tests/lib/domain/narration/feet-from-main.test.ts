@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // Without points, a branch follows at once on the main that its feet are told from.
 

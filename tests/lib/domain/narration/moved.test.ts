@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
-import { movedAround } from "#lib/domain/narration/moved.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
+import { movedAround } from "#lib/domain/narration/log/moved.ts";
 
 const LOG = draftLog(
   `0:00 Zero at the main.

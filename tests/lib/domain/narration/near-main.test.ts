@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // What lies a little on this side of the main is there, whatever the time says.
 

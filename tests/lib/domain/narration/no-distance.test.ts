@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // Numbers that are said while a camera runs and are no footage, each in the middle of a run, in its
 // opening, behind a find, and in captions without points.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // Talk between two finds that tells of nothing that is seen there: what is so in general, what was
 // done before or by others, what is feared, asked, or told once more. It makes no row.

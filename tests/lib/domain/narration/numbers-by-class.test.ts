@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { NarrationRun } from "#lib/domain/narration/draft.ts";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import type { NarrationRun } from "#lib/domain/narration/footage/run-told.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // Each class of what numbers are said for, in ten ways of as many people; in runs whose footages
 // leave room for any number.

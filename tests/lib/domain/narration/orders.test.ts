@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // One walk of twelve finds, told in the orders in which people tell a find and its footage. Every
 // order has to give the same log; the sentences are invented, the footages are those said.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // What different people say of one thing, a line each: by its concept whatever the words, in talk with
 // points and as a captioning machine writes it.

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // Captions of one talk, as they stand with gaps, until the next comes, and over it.
 

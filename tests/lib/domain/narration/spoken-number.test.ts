@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { spokenNumber } from "#lib/domain/narration/spoken-number.ts";
+import { spokenNumber } from "#lib/domain/narration/number/spoken-number.ts";
 
 const read = (text: string) => spokenNumber(text.replaceAll("-", " ").split(" "), 0)?.value ?? null;
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { NarrationRun } from "#lib/domain/narration/draft.ts";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import type { NarrationRun } from "#lib/domain/narration/footage/run-told.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 const DOWN: NarrationRun = { looks: "downstream", measuredFrom: null, mainCounter: null };
 

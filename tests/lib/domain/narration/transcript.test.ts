@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { parseTranscript } from "#lib/domain/narration/transcript.ts";
+import { parseTranscript } from "#lib/domain/narration/transcript/transcript.ts";
 
 describe("parseTranscript()", () => {
   test("reads WebVTT with a byte order mark, CRLF, notes, styles, ids, tags and entities", () => {

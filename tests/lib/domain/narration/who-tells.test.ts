@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { draftLog } from "#lib/domain/narration/draft-log.ts";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 
 // Whose words, and of which pipe: other voices, other jobs, questions, summaries, and what a branch
 // carries. The sentences are invented; each is told on one walk from the house to the main.

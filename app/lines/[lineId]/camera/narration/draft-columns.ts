@@ -1,7 +1,7 @@
 import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { DraftDecision } from "#lib/domain/facts/narration.ts";
-import type { TextSpan } from "#lib/domain/narration/draft.ts";
-import type { PlacedRow } from "#lib/domain/narration/moved.ts";
+import type { PlacedRow } from "#lib/domain/narration/log/moved.ts";
+import type { TextSpan } from "#lib/domain/narration/transcript/said-line.ts";
 import { GAP_COLUMNS } from "../columns.ts";
 import { OBSERVATION_COLUMNS } from "../observation-columns.ts";
 

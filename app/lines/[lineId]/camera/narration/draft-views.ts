@@ -3,8 +3,8 @@ import type { GridColumn } from "#app/_components/grid/column.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { DraftDecision, Narration } from "#lib/domain/facts/narration.ts";
 import { plainFeet, toTenth } from "#lib/domain/length/station.ts";
-import type { Draft, DraftGap, DraftLog } from "#lib/domain/narration/draft.ts";
-import { draftedFields, draftedGap } from "#lib/domain/narration/narration-log.ts";
+import type { Draft, DraftGap, DraftLog } from "#lib/domain/narration/log/draft.ts";
+import { draftedFields, draftedGap } from "#lib/domain/narration/log/narration-log.ts";
 import { type DecidedView, type DraftView, SEEN_COLUMNS, UNSEEN_COLUMNS } from "./draft-columns.ts";
 import { seenWords, unseenWords } from "./draft-words.ts";
 

@@ -5,7 +5,7 @@ import type { GridColumn } from "#app/_components/grid/column.ts";
 import { rowId } from "#app/_components/typed-cell.ts";
 import { type TypedRow, TypedTable } from "#app/_components/typed-table.client.tsx";
 import { unanswered } from "#app/_components/unanswered.ts";
-import type { SpokenReading } from "#lib/domain/narration/draft.ts";
+import type { SpokenReading } from "#lib/domain/narration/footage/run-told.ts";
 import { err } from "#lib/result.ts";
 import { counted } from "../../names.ts";
 import { decideDraftsAction, takeBackDraftAction } from "./actions.ts";

@@ -1,6 +1,6 @@
 import { plainFeet } from "#lib/domain/length/station.ts";
-import type { SpokenReading } from "#lib/domain/narration/draft.ts";
-import { movedAround } from "#lib/domain/narration/moved.ts";
+import type { SpokenReading } from "#lib/domain/narration/footage/run-told.ts";
+import { movedAround } from "#lib/domain/narration/log/moved.ts";
 import { type DraftView, SEEN_COLUMNS } from "./draft-columns.ts";
 import { type Edits, readDraft } from "./mended.ts";
 

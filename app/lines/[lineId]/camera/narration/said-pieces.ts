@@ -1,5 +1,5 @@
 import { formatCell } from "#app/_components/grid/cell.ts";
-import type { SaidLine } from "#lib/domain/narration/draft.ts";
+import type { SaidLine } from "#lib/domain/narration/transcript/said-line.ts";
 import type { DraftView } from "./draft-columns.ts";
 
 /** Words of one line, with the rows that rest on them. */

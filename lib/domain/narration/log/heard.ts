@@ -1,0 +1,379 @@
+import type { Fitting, Material } from "../../facts/line.ts";
+import type { Degree, Fault, ObservationKind } from "../../facts/run.ts";
+import { counterOf, growsUpstream } from "../footage/axis.ts";
+import type { Ground } from "../footage/ground.ts";
+import { type PipeSaid, pipeSaid } from "../footage/pipe.ts";
+import { type Place, placeAt, placesOf } from "../footage/place.ts";
+import { aboutOf, isOwner, recordOwner } from "../meaning/about.ts";
+import { badnessOf } from "../meaning/badness.ts";
+import {
+  clauseWords,
+  inClause,
+  inSentence,
+  isTurn,
+  type Of,
+  quoteOf,
+  type Said,
+  sentenceWords,
+  wordsOf,
+} from "../meaning/said.ts";
+import { isAnother } from "../meaning/sense.ts";
+
+/** One thing heard at one place, before repeated mentions are put together. */
+export interface Heard {
+  readonly mark: Said;
+  readonly kind: ObservationKind | "main";
+  readonly fault: Fault | null;
+  readonly fitting: Fitting;
+  readonly degree: Degree | null;
+  readonly reduction: number | null;
+  readonly waterDepth: number | null;
+  readonly place: Place;
+  readonly clock: number | null;
+  readonly diameter: number | null;
+  readonly material: Material;
+  /** Of the pipe itself, upstream of here; else as the material. */
+  readonly upstreamMaterial: Material;
+  readonly hedges: readonly string[];
+  readonly aboutRecord: string;
+  readonly notes: readonly string[];
+  /** First and last clause of its quote. */
+  readonly clauses: readonly [from: number, to: number];
+  /** Spoken of as known: `that wye`, `same one`. */
+  readonly again: boolean;
+  /** The mark that it names again, where that is plain. */
+  readonly antecedent: number | null;
+  /** Its own mark and those of the mentions put together with it. */
+  readonly ats: readonly number[];
+  /** Spoken of as another than the one before. */
+  readonly another: boolean;
+  /** `still roots`, `roots continue`: the stretch told before goes on to here. */
+  readonly goesOn: boolean;
+}
+
+/** Everything that was seen, by the talk, in the order of speaking. */
+export function heardIn(ground: Ground): Heard[] {
+  const things = ground.talk.said.flatMap((mark) =>
+    isOwner(ground.sense, mark) && isSeen(ground, mark) ? heardThing(ground, mark) : [],
+  );
+  const seen = things.filter(
+    (row) => !isWayOut(ground, row) && !isOpening(ground, row) && !isUnknownAgain(row),
+  );
+  return [...seen, ...heardPipe(ground), ...recordRemarks(ground)].sort(
+    (a, b) => a.mark.at - b.mark.at,
+  );
+}
+
+/** `back in the cleanout`, `good up to the cleanout`, `our cleanout where we started` */
+const WAY_OUT =
+  /\b(?:back|backed|out)(?: (?:up|in|into|inside|at|to|of|out))+ (?:the|my|our|your|that|this)(?: [\w']+)?$|\b(?:our|my)$/;
+
+/** The way in or out, which nobody read a footage at: `we’re back up in the riser`. */
+function isWayOut(ground: Ground, row: Heard): boolean {
+  if (row.kind !== "cleanout") return false;
+  const { talk, track } = ground;
+  const at = row.place.counter;
+  const last = track.points.every(
+    (point) => point.at <= row.mark.at || at === null || Math.abs(point.counter - at) <= FURTHER,
+  );
+  if (
+    last &&
+    row.place.reading !== "read" &&
+    WAY_OUT.test(wordsOf(talk, row.mark.from - 5, row.mark.from))
+  )
+    return true;
+  const { points } = track;
+  const first = points.find(({ counter }) => counter > 0)?.at ?? 0;
+  if (row.place.reading === "read") return row.place.counter === 0 && row.mark.at < first;
+  return row.mark.at < first || row.mark.at > (points.at(-1)?.at ?? 0);
+}
+
+/** What was told before the footage was set is how the day began, not what the camera saw. */
+function isOpening(ground: Ground, row: Heard): boolean {
+  const zero = ground.track.points.find(({ counter }) => counter === 0);
+  if (zero === undefined || zero.at < 0 || row.kind === "material" || row.kind === "main")
+    return false;
+  const set = ground.talk.said[zero.at]?.sentence ?? 0;
+  const { words } = ground.talk.speech;
+  const breath = words[row.mark.from]?.breath;
+  const ofPipe = ground.talk.said.some(
+    (mark) => mark.what === "material" && words[mark.from]?.breath === breath,
+  );
+  if (ofPipe && (row.kind === "deposit" || row.fault === "worn-surface")) return false;
+  const own = row.place.reading === "read" && row.place.counter !== 0;
+  const begun = ground.track.points.some(({ at }) => at < zero.at);
+  return !begun && !own && row.mark.at < zero.at && row.mark.sentence <= set;
+}
+
+/** `same hole, same counter`: nothing of the kind was told before, so it is the way in. */
+function isUnknownAgain(row: Heard): boolean {
+  return row.again && row.antecedent === null && row.fault === "hole";
+}
+
+/** Where the camera went in, and the end of a stretch, are no findings. */
+function isSeen(ground: Ground, mark: Of<"thing">): boolean {
+  if (mark.thing.halts !== undefined && !isStopped(ground, mark, mark.thing.halts)) return false;
+  if (isEntry(ground, mark) || isStretchEnd(ground, mark) || isTapAtMain(ground, mark))
+    return false;
+  return !(mark.thing.kind === "main" && isFarMain(ground, mark));
+}
+
+/** So many sentences back the obstacle is told that a camera stopped at. */
+const OBSTACLE = 2;
+/** So much further, hundredths of a foot, the camera did not stop. */
+const FURTHER = 100;
+
+/** Nothing farther was reached; where the way just ended, something was in it. A collapse says so itself. */
+function isStopped(
+  { talk, track }: Ground,
+  mark: Said,
+  halts: NonNullable<Of<"thing">["thing"]["halts"]>,
+): boolean {
+  const here = track.points.findLast(
+    ({ at }) => at < mark.at || talk.said[at]?.sentence === mark.sentence,
+  );
+  const wentOn = track.points.some(
+    (point) =>
+      here !== undefined &&
+      point.at > Math.max(mark.at, here.at) &&
+      (point.counter - here.leaves) * track.motion > FURTHER,
+  );
+  if (wentOn || halts === "could-not") return !wentOn;
+  return [-OBSTACLE, -1, 0, 1].some((by) =>
+    inSentence(talk, mark.sentence + by).some(
+      (other) =>
+        other.what === "thing" &&
+        /^(fault|deposit|crossing)$/.test(other.thing.kind) &&
+        !/^(crack|infiltration|open-joint|collapsed)$/.test(other.thing.fault ?? ""),
+    ),
+  );
+}
+
+/** `the tap itself looks okay`, where the talk comes from the main and nothing was read off yet. */
+function isTapAtMain({ talk, track, axis }: Ground, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "tie-in" || !growsUpstream(axis)) return false;
+  const zero = track.points.find(({ counter }) => counter === 0);
+  const read = track.points.some(({ at, counter }) => at < mark.at && counter > 0);
+  if (zero === undefined || zero.at > mark.at || read) return false;
+  const named = /\b(the|our)$/.test(wordsOf(talk, mark.from - 1, mark.from));
+  return named;
+}
+
+function isEntry(ground: Ground, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "cleanout") return false;
+  const zero = inSentence(ground.talk, mark.sentence).some(
+    (other) => other.what === "distance" && other.distance.from === 0,
+  );
+  if (zero) return true;
+  const lead = wordsOf(ground.talk, mark.from - 7, mark.from);
+  if (
+    /\b(of|the|up the|up in the|in the)$/.test(lead) &&
+    wordsOf(ground.talk, mark.from, mark.to) === "riser"
+  )
+    return true;
+  return /\b(go(ing)? in|in at|in through|went in|same|from|off|start(ing|ed)?|set up|push(ed|ing)?|launch(ed|ing)?|zero(ed)?|out of|down|through|put in|came in|inside|accessed|access)\b( \w+){0,4}$/.test(
+    lead,
+  );
+}
+
+/** `out of the water`, `that’s the end of the roots`. */
+export function isStretchEnd(ground: Ground, mark: Said): boolean {
+  if (mark.what === "thing" && mark.thing.kind === "main") return false;
+  const before = ground.talk.said[mark.at - 1];
+  return (
+    before !== undefined &&
+    isTurn(before, "closes") &&
+    before.clause === mark.clause &&
+    mark.from - before.to <= 2
+  );
+}
+
+/** The main is only named; the camera is not there. */
+function isFarMain(ground: Ground, mark: Of<"thing">): boolean {
+  const whole = clauseWords(ground.talk, mark.clause);
+  if (/\b(launch|start|begin|push|set)(ing|ed)?\b.* from\b/.test(whole)) return false;
+  const lead = wordsOf(ground.talk, mark.from - 3, mark.from);
+  return /\b(from|off|to|toward|towards|down to|for|(shy|short|ahead|this side) of)( the| our)?$/.test(
+    lead,
+  );
+}
+
+function heardThing(ground: Ground, mark: Of<"thing">): Heard[] {
+  const about = aboutOf(ground.talk, ground.sense, mark);
+  const sides = sidesOf(ground, mark);
+  const another = isAnother(ground.talk, mark);
+  return placesOf(ground, mark).flatMap((place) =>
+    (sides.length > 1 ? sides : [about.clock]).map(
+      (clock): Heard => ({
+        mark,
+        kind: mark.thing.kind,
+        fault: mark.thing.fault,
+        fitting: mark.thing.fitting,
+        ...badnessOf(ground, mark),
+        place,
+        clock,
+        diameter: about.diameter,
+        material: about.material,
+        upstreamMaterial: about.material,
+        hedges: about.hedges,
+        aboutRecord: about.aboutRecord,
+        notes: place.note === "" ? [] : [place.note],
+        clauses: spanOf([
+          mark.clause,
+          mark.until,
+          ...about.clauses,
+          ...(place.clause === null ? [] : [place.clause]),
+        ]),
+        again: ground.sense.again.has(mark.at),
+        antecedent: ground.sense.again.get(mark.at) ?? null,
+        ats: [mark.at],
+        another,
+        goesOn: isGoingOn(ground, mark),
+      }),
+    ),
+  );
+}
+
+function isGoingOn({ talk }: Ground, mark: Said): boolean {
+  return (
+    /\b(still|more of the same|same|continues?|continuing|keeps? going|goes on)( in| some| all| got| have| see| seeing| the| these| those| this)*$/.test(
+      wordsOf(talk, mark.from - 4, mark.from),
+    ) ||
+    /^(continues?|continuing|keeps? going|goes on|go on|carry on)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 2),
+    )
+  );
+}
+
+/** `one on the left, one on the right`: two tie-ins across from each other. */
+function sidesOf(ground: Ground, mark: Of<"thing">): number[] {
+  if (mark.thing.kind !== "tie-in") return [];
+  const text = quoteOf(ground.talk, mark.clause, mark.clause + 1).toLowerCase();
+  const both =
+    /(both sides|each side|either side|one (on the )?left.{1,12}one (on the )?right|one (on the )?right.{1,12}one (on the )?left|left and (one on the |on the |the )?right|right and (one on the |on the |the )?left)/.test(
+      text,
+    );
+  return both ? [9, 3] : [];
+}
+
+function heardPipe(ground: Ground): Heard[] {
+  return pipeSaid(ground).map((said): Heard => {
+    const [own] = placesOf(ground, said.mark);
+    const spot = beginning(ground, said.begins) ??
+      own ?? {
+        counter: null,
+        toCounter: null,
+        fromMain: null,
+        reading: "between",
+        slack: 0,
+        note: "",
+        clause: null,
+      };
+    return {
+      ...BARE,
+      mark: said.mark,
+      kind: "material",
+      place: { ...spot, toCounter: null },
+      diameter: said.diameter,
+      material: said.material,
+      upstreamMaterial: said.upstream,
+      hedges: hedgesBeside(ground, said.mark),
+      notes: [said.note, spot.note].filter((note) => note !== ""),
+      clauses: spanOf([said.mark.clause, ...(spot.clause === null ? [] : [spot.clause])]),
+    };
+  });
+}
+
+/** Where a material begins that is told by how far it, or the one before, goes. */
+function beginning(ground: Ground, begins: PipeSaid["begins"]): Place | null {
+  if (begins === null) return null;
+  if (begins !== "start") return { ...placeAt(ground, begins), toCounter: null };
+  return {
+    counter: 0,
+    toCounter: null,
+    fromMain: null,
+    reading: "between",
+    slack: 100,
+    note: "Said at the start",
+    clause: null,
+  };
+}
+
+const BARE = {
+  fault: null,
+  fitting: "unknown",
+  degree: null,
+  reduction: null,
+  waterDepth: null,
+  clock: null,
+  diameter: null,
+  material: "unknown",
+  upstreamMaterial: "unknown",
+  hedges: [],
+  aboutRecord: "",
+  again: false,
+  antecedent: null,
+  ats: [],
+  another: false,
+  goesOn: false,
+} as const;
+
+function hedgesBeside(ground: Ground, mark: Said): string[] {
+  return inClause(ground.talk, mark.clause)
+    .filter((other) => isTurn(other, "hedge") && other.at < mark.at)
+    .map((other) => wordsOf(ground.talk, other.from, other.to));
+}
+
+/**
+ * What was said about the record by itself: `the card shows one at forty-four, not seeing it`. It
+ * stands where the record puts it, if the camera passes there about then, else where it was said.
+ */
+function recordRemarks(ground: Ground): Heard[] {
+  const { talk, sense } = ground;
+  const bySentence = new Map<number, Said>();
+  for (const clause of sense.recordClauses) {
+    const mark = inClause(talk, clause).find((other) => isTurn(other, "record", "record-comment"));
+    const owned = mark && recordOwner(talk, sense, { clause, sentence: mark.sentence });
+    if (mark && !owned && !bySentence.has(mark.sentence)) bySentence.set(mark.sentence, mark);
+  }
+  return [...bySentence.values()].flatMap((mark): Heard[] => {
+    const marks = inSentence(talk, mark.sentence);
+    const says =
+      marks.some((other) => /^(distance|thing|material)$/.test(other.what)) &&
+      CLAIMS.test(sentenceWords(talk, mark.sentence));
+    const last = marks.at(-1)?.clause ?? mark.clause;
+    const clauses = spanOf([mark.clause, last]);
+    const aboutRecord = quoteOf(talk, ...clauses);
+    const place = remarkPlace(ground, mark);
+    return says && place && place.counter !== null
+      ? [{ ...BARE, mark, kind: "remark", place, aboutRecord, notes: [], clauses }]
+      : [];
+  });
+}
+
+/** What a record does, or does not. */
+const CLAIMS =
+  /\b(shows?|has|have|had|says?|said|puts?|calls?|lists?|marks?|drew|got|not|no|nothing|never|isn't|doesn't|don't|didn't|wasn't|missing|per|according|supposed)\b/;
+
+/** Past a record's place by more than this, hundredths of a foot, the camera is not about there. */
+const ABOUT = 300;
+
+function remarkPlace(ground: Ground, mark: Said): Place | null {
+  const { points } = ground.track;
+  const before = points.findLast(({ at }) => at < mark.at);
+  if (!before || (before.counter === 0 && !points.some(({ at }) => at > mark.at))) return null;
+  const [place] = placesOf(ground, mark);
+  const claimed = inSentence(ground.talk, mark.sentence).find(
+    (other): other is Of<"distance"> => other.what === "distance",
+  );
+  if (place?.reading === "read" || !claimed) return before.counter === 0 ? null : (place ?? null);
+  const counter = counterOf(claimed.distance.from, claimed.distance.base, ground.axis);
+  const after = points.find(({ at }) => at > mark.at) ?? before;
+  const [low, high] = [before.leaves, after.counter].sort((a, b) => a - b);
+  const near = counter !== null && counter >= (low ?? 0) - ABOUT && counter <= (high ?? 0) + ABOUT;
+  return place && near ? { ...place, counter, reading: "between" } : (place ?? null);
+}
+
+function spanOf(clauses: readonly number[]): [number, number] {
+  return [Math.min(...clauses), Math.max(...clauses)];
+}
