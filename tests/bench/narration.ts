@@ -140,12 +140,15 @@ function labelOf(row: {
   return row.kind === "material" ? `material ${row.material?.replace("fibre", "fiber")}` : row.kind;
 }
 
-/** Distances that the program uses as places and that nobody gave; none where nobody noted the true ones. */
+/**
+ * Distances that the program uses as places and that nobody gave; none where nobody noted the true
+ * ones. Every counter is zeroed somewhere, so a zero is given whether its writer listed it or not.
+ */
 export function misread({ log, expected }: Narrated): SpokenReading[] {
   const { readings } = expected;
   if (readings === undefined) return [];
   return log.readings.filter(({ counter }) =>
-    readings.every((reading) => Math.abs(counter / 100 - reading) > SAME_READING),
+    [0, ...readings].every((reading) => Math.abs(counter / 100 - reading) > SAME_READING),
   );
 }
 
