@@ -57,7 +57,11 @@ function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | n
 
 const MAIN_SIDE = /\b(main|manhole|tap|saddle|city|street|sewer|connection)\b/;
 const OTHER_SIDE =
-  /(?<!\b(?:to|toward|towards|until|till|for|at|reach) (?:the |a |that |their |her |his )?(?:\w+ )?)\b(cleanout|clean out|basement|crawl space|riser|stack|toilet)\b|\b(zero|zeroed|reset)( \w+){0,2} (at|in|on) (the|a|this) (\w+ )?(cleanout|clean out)\b/;
+  /(?<!\b(?:to|toward|towards|until|till|for|reach|end at|out at) (?:the |a |that |their |her |his )?(?:\w+ )?)\b(cleanout|clean out|two way|basement|crawl space|riser|stack|toilet)\b|\b(zero|zeroed|reset)( \w+){0,2} (at|in|on) (the|a|this) (\w+ )?(cleanout|clean out)\b/;
+
+/** `no cleanout that would take it`, `the cleanout’s buried`: nobody went in there. */
+const NO_WAY_IN =
+  /\b(no|any|find|without|missing)( (a|the|any|their|her|his))?( \w+)? (cleanout|clean out|two way)\b|\b(cleanout|clean out)( (is|was))? (buried|paved|sealed|stuck|broken|covered|gone|too|no good|won't|wouldn't|doesn't|didn't|isn't|wasn't|under)\b/g;
 
 /** Going up, whoever speaks of the main or the manhole before the first footage, and of no other way in, set it to zero there. */
 function isUpFromMain(talk: Talk): boolean {
@@ -66,7 +70,7 @@ function isUpFromMain(talk: Talk): boolean {
     (mark) => mark.what === "distance" && mark.distance.from > 0 && mark.at > (zero?.at ?? -1),
   );
   const opening = wordsOf(talk, 0, first ? first.from : talk.speech.words.length);
-  return MAIN_SIDE.test(opening) && !OTHER_SIDE.test(opening);
+  return MAIN_SIDE.test(opening) && !OTHER_SIDE.test(opening.replace(NO_WAY_IN, ""));
 }
 
 /** So many readings tell a way. */
@@ -136,9 +140,9 @@ const AT_MAIN =
 const CAME_TO_MAIN = new RegExp(
   String.raw`\b(?:pushed|ran|run|shoved|went|got|fed|sent|made it|took it|hit|reached|came|been|am|i'm|we're|is)(?: [\w']+){0,6}? (?:to|at|in|into|hit|reached)(?: (?:the|our|your))? ${PUBLIC}\b|\b(?:hit|reached|made it to)(?: (?:the|our|your))? ${PUBLIC}\b`,
 );
-/** What is still ahead, told before the main is named. */
+/** What is still ahead, told before the main is named: whoever is going there has not come there. */
 const AHEAD =
-  /\b(till|until|we'll|i'll|gonna|going to|going from|headed|heading|towards?|go|want to|before|looking downstream|push(ing)? (to|from|for|out)|yesterday)\b/;
+  /\b(till|until|we'll|i'll|gonna|going( [\w']+){0,2} to|going from|headed|heading|towards?|go|end (?:up )?(?:in|at)|want to|before|looking downstream|push(ing)? (to|from|for|out)|yesterday|bound|off to|on (my|our|its|the) way( [\w']+)? to|aim(ing|ed)|(running|shooting|sending|working|feeding|taking|making|snaking|moving|driving|crawling)( [\w']+){0,3} (to|for))\b/;
 const ACCESS =
   /\b(cleanout|clean out|house|access|stack|basement|cap|yard|garage|crawl space|toilet|riser|two way|flange|vent)\b/;
 /** The camera comes back, as whoever begins at the main says. */

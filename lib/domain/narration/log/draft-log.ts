@@ -80,7 +80,7 @@ function saidLines(cues: readonly Cue[]): SaidLine[] {
   });
 }
 
-/** Where the speaker said that the camera is at the main. */
+/** Where the speaker said that the camera is at the main; at zero it went in, wherever that was. */
 function mainSaid(ground: Ground): Cft | null {
   const mains = heardIn(ground).filter(
     (row) =>
@@ -88,6 +88,7 @@ function mainSaid(ground: Ground): Cft | null {
       row.place.reading === "read" &&
       row.place.clause !== null &&
       row.place.counter !== null &&
+      row.place.counter > 0 &&
       !isFromMain(ground, row.place.clause),
   );
   return mains.at(-1)?.place.counter ?? null;

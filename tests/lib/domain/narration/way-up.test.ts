@@ -15,6 +15,10 @@ const AT_MAIN = `
   Coming off the main going uphill. Reset the counter.
   Okay we're standing in the street, got the lid off, going up from here, she's zeroed.
   At the main, zero, and up we go.
+  No cleanout at the house that'd take it, so I'm in at the manhole, zero at the wall, going up.
+  We couldn't find a cleanout, so we launched out of the main. Zero.
+  Going from the main up to the cleanout at the house, zero at the tap.
+  The house cleanout's buried, we came in from the street. Zero on the saddle.
   Dropped the crawler in the main, launching the lateral camera. Zero at the saddle.
   Estamos en el pozo, vamos para arriba. Cero en la principal.`;
 const AT_CLEANOUT = `
@@ -23,7 +27,16 @@ const AT_CLEANOUT = `
   Going upstream from the two way at the sidewalk, counter zero.
   I'm in the cleanout out by the street, pushing up to the house. Zero on the counter.
   Went in at the lower cleanout, looking up. Zero.
-  This is from the cleanout in the parkway up to the foundation, zeroed.`;
+  This is from the cleanout in the parkway up to the foundation, zeroed.
+  I'm at the curb cleanout and we're shooting back up to the house cause the main side's fine. Zero at the cap.
+  We're at the sidewalk cleanout. City did their main last month. Zero, going up.
+  Standing at the cleanout in the strip, main's behind me, zero, looking at the house.
+  Main to the cleanout we did yesterday, it was clean. Today cleanout to the house, zero on the cap.
+  Set up at the outside cleanout, going toward the building, not the street. Zeroed.
+  Here at the front cleanout with my back to the city sewer. Counter's zero.
+  Camera's in at the lower cleanout, and up we go, away from the main. Zero.
+  Starting at the driveway cleanout, we ran the other half to the tap already. Zero.
+  Opened up the two way by the street, pushing it uphill. Zeroed at the tee.`;
 
 const lines = (text: string) => text.split("\n").flatMap((line) => line.trim() || []);
 

@@ -68,6 +68,18 @@ const AT_ACCESS = `
   In the line. Zero. Downstream.
   The main's flowing fine, checked the manhole. So we go in at the house trap, zero.
   Zero on the counter, front yard. Let's go find the main.
+  six inch in through the cleanout behind the dumpster camera's at zero going out to the main
+  zeroed at the c/o by the steps shooting it out to the city main
+  She's on zero in the crawl space, running it out to the sewer in the street.
+  Camera's in, zero, working our way down to the main.
+  Zero at the cap, and it's off to the city line.
+  Counter zero, and I'm sending it down to the tap in the alley.
+  We got her zeroed here at the house and we're aiming for the street main.
+  In at the laundry standpipe, zero, on our way to the sewer main.
+  zero and pushing out to the public main
+  Cleanout, zero, bound for the main in Fifth Street.
+  Reset at the porch and feeding it toward the main.
+  Okay zero, she's heading on down to the county main.
 `;
 
 const WALK =
@@ -115,6 +127,12 @@ describe("zero at the way in", () => {
       places: PLACES,
       readings: [10, 22, 35, 51, 63],
     });
+  });
+});
+
+describe("zero at the way in, and the main never reached", () => {
+  test.each(linesOf(AT_ACCESS))("%s", (opening) => {
+    expect(heard(opening, "Sixty-three, I can't get by, it's a rock.").measuredFrom).toBe("access");
   });
 });
 
