@@ -174,6 +174,19 @@ test.each([
   expect(parseCell(column, typed)).toEqual({ ok: true, value });
 });
 
+// What an office says of a card: distances start at the main or at the house.
+test.each([
+  ["house", "upper-end"],
+  ["from the house", "upper-end"],
+  ["house cleanout", "upper-end"],
+  ["main", "main"],
+  ["City main", "main"],
+])("a record takes “measured from: %s” for what it means", (typed, value) => {
+  const column = record.recordColumns(FILE).find(({ key }) => key === "measuredFrom");
+  if (column === undefined) throw new Error("Records have no column measuredFrom");
+  expect(parseCell(column, typed)).toEqual({ ok: true, value });
+});
+
 /** Every run of words in it, from the middle as well. */
 function piecesOf(text: string): string[] {
   const words = text.split(" ");

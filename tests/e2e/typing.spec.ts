@@ -51,6 +51,25 @@ test("a word from the middle of a choice picks nothing and stays as it was typed
   await saved(page, ENTRIES);
 });
 
+test("Save now keeps a cell that cannot be read, and puts nothing in its place", async ({
+  page,
+}) => {
+  const line = await openCard(page, "Yarrow Lane, unread");
+  const records = table(page, "One record a line");
+  await typeRow(page, records, {
+    word: "record",
+    cells: { Kind: "card", Title: "Second card", "Measured from": "somewhere" },
+  });
+  const from = records.getByLabel("Measured from, row 2", { exact: true });
+  const box = records.locator("xpath=ancestor::*[.//button[normalize-space()='Save now']][1]");
+  await box.getByRole("button", { name: "Save now" }).click();
+  await expect(from).toBeFocused();
+  await expect(box.locator('p[role="status"]')).toContainText("Not saved: 1 cell needs fixing");
+  await open(page, "/");
+  await open(page, `${line}/record`);
+  await expect(from).toHaveValue("somewhere");
+});
+
 test("“seen” is seen, whether it is typed or pasted", async ({ page }) => {
   await signIn(page);
   await open(page, "/lines/fennel-0001/reconcile/undocumented");

@@ -88,6 +88,7 @@ const AT_REST: Omit<Rows, "state"> = {
   dispatch: nothing,
   saving: false,
   problems: [],
+  unread: [],
   savedAt: null,
   failure: "",
   save: nothing,

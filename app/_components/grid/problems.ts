@@ -36,6 +36,20 @@ export function problemPlaces(
   );
 }
 
+/**
+ * Where what was typed could not be read. The row still holds what stood there before, so that it is
+ * not sent: what was meant would be lost and something else kept in its place.
+ */
+export function unreadPlaces(
+  { lines }: Pick<GridState, "lines">,
+  columns: readonly GridColumn[],
+): Place[] {
+  return problemPlaces({ lines }, columns).filter(({ row, column }) => {
+    const key = columns[column]?.key;
+    return key !== undefined && lines[row]?.raw[key] !== undefined;
+  });
+}
+
 /** The next place after one, the first again after the last; null where there is none. */
 export function placeAfter(places: readonly Place[], last: Place | null): Place | null {
   const next = places.find(

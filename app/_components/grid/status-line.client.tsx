@@ -24,7 +24,12 @@ export function StatusLine({
   readonly column: GridColumn | null;
   readonly onGo: (place: Place) => void;
 }) {
-  const { state } = grid;
+  const { state, unread } = grid;
+  function save() {
+    const [first] = unread;
+    if (first === undefined) grid.save();
+    else onGo(first);
+  }
   return (
     <div className={styles["status"]}>
       <div className={styles["standing"]}>
@@ -32,7 +37,7 @@ export function StatusLine({
           type="button"
           className={isDirty(state) ? "button" : "link-button"}
           data-leave=""
-          onClick={grid.save}
+          onClick={save}
           aria-disabled={grid.saving}
         >
           Save now

@@ -12,7 +12,7 @@ import type { GridColumn, GridRow } from "./column.ts";
 import { dropDraft, keepDraft, readDraft } from "./draft.ts";
 import type { GridAction, GridSpec, GridState } from "./grid-state.ts";
 import { idOf } from "./merge.ts";
-import { type Place, problemPlaces } from "./problems.ts";
+import { type Place, problemPlaces, unreadPlaces } from "./problems.ts";
 import { allRows, isDirty, reduceGrid, startGrid } from "./state.ts";
 
 const AUTOSAVE_AFTER = 1200;
@@ -30,6 +30,8 @@ export interface Rows {
   readonly saving: boolean;
   /** Cells to be mended before anything is saved. */
   readonly problems: readonly Place[];
+  /** Those of them whose words could not be read; nothing is sent while there are any. */
+  readonly unread: readonly Place[];
   /** When it was last saved from here, or null. */
   readonly savedAt: string | null;
   /** Why the last try did not reach the file; empty when it did. */
@@ -61,6 +63,7 @@ export function useRows({
     () => startGrid(rows, base, spec),
   );
   const problems = useMemo(() => problemPlaces(state, spec.columns), [state, spec.columns]);
+  const unread = useMemo(() => unreadPlaces(state, spec.columns), [state, spec.columns]);
   const wrong = problems.length;
   const saver = useSaver({ state, dispatch, spec, saveRows, draftName });
 
@@ -72,7 +75,7 @@ export function useRows({
     ready: wrong === 0 && !saver.saving && saver.failure === "",
     save: saver.save,
   });
-  return { state, dispatch, problems, ...saver };
+  return { state, dispatch, problems, unread, ...saver };
 }
 
 function useSaver({

@@ -1,5 +1,6 @@
 import type { Fitting, Material, Side } from "#lib/domain/facts/line.ts";
 import type { PartyLanguage, Stake } from "#lib/domain/facts/party.ts";
+import type { MeasuredFrom } from "#lib/domain/facts/record.ts";
 import type { Degree, Fault, FootageFrom, ObservationKind } from "#lib/domain/facts/run.ts";
 import type { Place, ScopeKind, Spread } from "#lib/domain/facts/scope.ts";
 import type { ControlResult, TestResult } from "#lib/domain/facts/test.ts";
@@ -17,6 +18,14 @@ export const MATERIAL_SYNONYMS: Synonyms<Material> = {
   "bituminous-fibre": ["orangeburg", "bituminous fibre", "bituminous fiber", "fiber pipe"],
   "asbestos-cement": ["ac", "acp", "transite"],
   "cured-in-place-liner": ["cipp", "liner"],
+};
+
+export const MEASURED_SYNONYMS: Synonyms<MeasuredFrom> = {
+  main: ["main", "city main", "public main", "sewer main", "main connection", "tap"],
+  "upper-end": [
+    ...["house", "the house", "from house", "from the house", "house end", "building", "bldg"],
+    ...["the building", "foundation", "upper end", "upstream end", "house cleanout"],
+  ],
 };
 
 export const SIDE_SYNONYMS: Synonyms<Side> = {

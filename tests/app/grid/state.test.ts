@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { GridColumn, GridRow } from "#app/_components/grid/column.ts";
 import type { GridAction, GridSpec, GridState } from "#app/_components/grid/grid-state.ts";
 import { blankKey } from "#app/_components/grid/paste-rows.ts";
-import { problemIn } from "#app/_components/grid/problems.ts";
+import { problemIn, unreadPlaces } from "#app/_components/grid/problems.ts";
 import { allRows, isDirty, reduceGrid, startGrid } from "#app/_components/grid/state.ts";
 
 const LABEL: GridColumn = { key: "label", title: "Label", kind: "text", required: true };
@@ -406,5 +406,24 @@ describe("reduceGrid() with rows that come from elsewhere on the page", () => {
     expect(gridAfter(set).lines[0]?.values).toMatchObject({ pictureId: "u1", distance: 1_550 });
     expect(from(gridAfter(set), { do: "undo" }).lines[0]?.values["pictureId"]).toBeUndefined();
     expect(isDirty(gridAfter({ ...set, id: "gone" }))).toBe(false);
+  });
+});
+
+describe("unreadPlaces()", () => {
+  test("names the cells whose words could not be read, so that nothing is saved in their place", () => {
+    const typed = gridAfter(type("b", DISTANCE, "about there"));
+    expect(unreadPlaces(typed, SPEC.columns)).toEqual([{ row: 1, column: 1 }]);
+    expect(unreadPlaces(from(typed, type("b", DISTANCE, "24")), SPEC.columns)).toEqual([]);
+  });
+
+  test("leaves out what saving found wrong: it can be sent again once another table is in order", () => {
+    const rows = [...ROWS];
+    const refused = gridAfter({
+      do: "refused",
+      rows,
+      cells: [{ id: "a", column: "distance", message: "beyond the end" }],
+    });
+    expect(problemIn(refused.lines[0] as never, DISTANCE)).toBe("beyond the end");
+    expect(unreadPlaces(refused, SPEC.columns)).toEqual([]);
   });
 });

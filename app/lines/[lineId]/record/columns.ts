@@ -4,7 +4,7 @@ import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { SIDE_WORDS } from "#lib/domain/facts/line-words.ts";
 import { MEASURED_WORDS, RECORD_KIND_WORDS, withNone } from "../field-terms.ts";
 import { pipeColumns, uncertaintyColumn } from "../pipe-columns.ts";
-import { SIDE_SYNONYMS } from "../synonyms.ts";
+import { MEASURED_SYNONYMS, SIDE_SYNONYMS } from "../synonyms.ts";
 import { optionsOf } from "../terms.ts";
 import { propertyChoices } from "../who/columns.ts";
 
@@ -39,9 +39,9 @@ export function recordColumns(file: Pick<LineFile, "uploads">): GridColumn[] {
       key: "measuredFrom",
       title: "Measured from",
       kind: "choice",
-      choices: optionsOf(MEASURED_WORDS),
+      choices: optionsOf(MEASURED_WORDS, MEASURED_SYNONYMS),
       width: 14,
-      hint: "Where its distances start",
+      hint: "Where its distances start: the main, or the house at the upper end",
     },
     {
       key: "length",
