@@ -46,7 +46,7 @@ export function assignSightings(file: SightingFacts, newId: () => string): Sight
   const placed = new Map(stationObservations(file).map((each) => [each.observationId, each]));
   const known = knownTieIns(file, placed);
   const open = openSightings(file, placed);
-  let number = file.tieIns.reduce((most, tieIn) => Math.max(most, labelNumber(tieIn.label)), 0);
+  let number = lastLabel(file);
   const assigned: SightingAssignment[] = [];
   for (const runId of new Set(open.map(({ seen }) => seen.runId))) {
     const inRun = open.filter(({ seen }) => seen.runId === runId);
@@ -204,6 +204,11 @@ function newTieIn(
     ownerAccepted: false,
     note: "",
   };
+}
+
+/** The highest number that a tie-in has: the next one is called after it. */
+export function lastLabel({ tieIns }: Pick<LineFile, "tieIns">): number {
+  return tieIns.reduce((most, tieIn) => Math.max(most, labelNumber(tieIn.label)), 0);
 }
 
 function labelNumber(label: string): number {

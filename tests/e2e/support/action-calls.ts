@@ -94,6 +94,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     }),
     true,
   ),
+  beginLineAction: onLine({ entryId: "none" }),
   waiveAction: onLine({ holdKey: "none", words: "Because" }),
   addTestAction: {
     args: (db) => [{ lineId: LINE, tieInId: id(db, of("tie_ins")) }, IDLE, aForm({})],

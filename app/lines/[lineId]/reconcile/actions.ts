@@ -7,6 +7,7 @@ import { TIE_IN_KINDS } from "#lib/domain/facts/line.ts";
 import { PAIRING_STATES } from "#lib/domain/facts/pairing.ts";
 import { acceptAlternative } from "#lib/operations/accept-alternative.ts";
 import { acceptProposals } from "#lib/operations/accept-proposals.ts";
+import { beginLine } from "#lib/operations/begin-line.ts";
 import { decideAlignment, withdrawAlignment } from "#lib/operations/decide-alignment.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { explainEntry } from "#lib/operations/explain-entry.ts";
@@ -60,6 +61,14 @@ export const explainAction = formAction(onLine, {
   does: (act, { lineId, entryId, reason }) =>
     explainEntry(act, { lineId, entryId, explanation: reason }),
   says: "Explanation saved.",
+});
+
+/** The house of an entry is where the line begins: it gets a tie-in there, matched with the entry. */
+export const beginLineAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({ entryId: text }),
+  does: beginLine,
+  says: ({ label }) => `${label} added where the line begins, and matched.`,
 });
 
 /** Says what a tie-in is and whose, on the evidence that the person names. */

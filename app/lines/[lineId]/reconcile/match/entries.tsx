@@ -4,11 +4,13 @@ import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
 import type { EntryFinding } from "#lib/domain/findings/report.ts";
+import { formatFeet } from "#lib/domain/length/station.ts";
+import { beginsLineAt } from "#lib/domain/reconcile/begins-line.ts";
 import { decidedOf } from "#lib/operations/pairing-row.ts";
 import { seenOf } from "#lib/operations/seen.ts";
 import { STANDING_WORDS } from "../../field-terms.ts";
 import type { LinePart } from "../../part.ts";
-import { explainAction } from "../actions.ts";
+import { beginLineAction, explainAction } from "../actions.ts";
 import { entryWords } from "../place-words.ts";
 import { ReasonField } from "../reason-field.tsx";
 import { EXPLAIN_REASONS } from "../reasons.ts";
@@ -106,7 +108,14 @@ function Entry({ finding, ...part }: LinePart & { readonly finding: EntryFinding
       </div>
       {mayFile ? (
         <div className="stack-tight screen-only">
-          <details open={entry.explanation === "" && finding.standing === "on-record-not-seen"}>
+          <BeginsHere finding={finding} label={words.label} {...part} />
+          <details
+            open={
+              entry.explanation === "" &&
+              finding.standing === "on-record-not-seen" &&
+              beginsLineAt(file, finding) === null
+            }
+          >
             <summary>
               {entry.explanation === "" ? "Explain" : "Change explanation"}
               <span className="hidden"> {words.label}</span>
@@ -135,5 +144,35 @@ function Entry({ finding, ...part }: LinePart & { readonly finding: EntryFinding
         </div>
       ) : null}
     </>
+  );
+}
+
+/** One press where the entry is the house at the upper end, which no camera can see as a branch. */
+function BeginsHere({
+  finding,
+  label,
+  file,
+  lineId,
+}: Pick<LinePart, "file" | "lineId"> & {
+  readonly finding: EntryFinding;
+  readonly label: string;
+}) {
+  const at = beginsLineAt(file, finding);
+  if (at === null) return null;
+  return (
+    <ActionForm
+      action={beginLineAction.bind(null, lineId)}
+      className={styles["decide"] ?? ""}
+      label={`The line begins at ${label}`}
+    >
+      <input type="hidden" name="entryId" value={finding.entryId} />
+      <p>
+        The line ends at {formatFeet(at)}. If it begins at this house, no branch shows: the shared
+        pipe itself comes from it.
+      </p>
+      <div>
+        <SubmitButton pendingWord="Adding …">The line begins at {label}</SubmitButton>
+      </div>
+    </ActionForm>
   );
 }
