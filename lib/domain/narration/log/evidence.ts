@@ -51,8 +51,10 @@ function isOpen({ fault }: Heard): boolean {
 }
 
 function isToldOf(ground: Ground, last: Heard, row: Heard): boolean {
-  if (last.kind !== "fault" || row.mark.sentence - last.mark.sentence > TOLD) return false;
-  if (!inOneBreath(ground, last.mark, row.mark)) return false;
+  const back = row.mark.sentence - last.mark.sentence;
+  if (last.kind !== "fault" || back > TOLD) return false;
+  const next = back <= 2 && row.place.reading !== "read" && shows(ground, row);
+  if (!next && !inOneBreath(ground, last.mark, row.mark)) return false;
   const [from, to] = [last.place.counter, row.place.counter];
   if (last.place.reading === "read" && row.place.reading === "read")
     return from !== null && to !== null && Math.abs(from - to) <= SAME_PLACE;

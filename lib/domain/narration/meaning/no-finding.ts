@@ -1,3 +1,4 @@
+import { isPassing, ownBehind } from "./passing.ts";
 import {
   clauseWords,
   inClause,
@@ -16,7 +17,13 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
     /\b[a-z]$/.test(wordsOf(talk, mark.from - 1, mark.from).replace(/^a$/, "the"))
   )
     return true;
-  if (isOtherWord(talk, mark) || isOfTieIn(talk, mark) || isPartOfName(talk, mark)) return true;
+  if (
+    isPassing(talk, mark) ||
+    isOtherWord(talk, mark) ||
+    isOfTieIn(talk, mark) ||
+    isPartOfName(talk, mark)
+  )
+    return true;
   if (
     isMisled(talk, mark) ||
     isRun(talk, mark) ||
@@ -139,8 +146,8 @@ function isLip(talk: Talk, mark: Of<"thing">): boolean {
 /** Told of something else that is named already. */
 function isOtherWord(talk: Talk, mark: Of<"thing">): boolean {
   const { kind } = mark.thing;
-  if (kind === "deposit") return isBehindHole(talk, mark) || isCaught(talk, mark);
-  if (kind === "water") return isLeak(talk, mark) || isFlowing(talk, mark);
+  if (kind === "deposit") return isCaught(talk, mark);
+  if (kind === "water") return isLeak(talk, mark);
   if (kind === "blockage") return isPartly(talk, mark) || isPlugOfTieIn(talk, mark);
   return isOfRoots(talk, mark);
 }
@@ -190,39 +197,6 @@ function isPlugOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
 /** So many sentences on, a plug is still that of the branch just told. */
 const PLUGGED = 2;
 
-/** So many words behind it that are of its sentence. */
-function ownBehind(talk: Talk, mark: Said, count: number): string {
-  return talk.speech.words
-    .slice(mark.to, mark.to + count)
-    .filter(({ sentence }) => sentence === mark.sentence)
-    .map(({ text }) => text)
-    .join(" ");
-}
-
-/** `water’s flowing good`: it does not stand. */
-function isFlowing(talk: Talk, mark: Said): boolean {
-  return /^(is |still |just |all |keeps )*((was|is) (still |just |a little |pretty )*(up|down|low|high)|flowing|moving|draining|runs? (right )?(over|through|past|by|down|across|around)|running (good|fine|clear|through|by|past|along|down|right|well)|going (through|by|down|past|right))\b/.test(
-    ownBehind(talk, mark, 4),
-  );
-}
-
-/** `a hole, you can see the rocks`: the ground behind it, nothing that lies in the pipe. */
-function isBehindHole(talk: Talk, mark: Said): boolean {
-  if (!/\b(rocks?|gravel|dirt|sand)\b/.test(wordsOf(talk, mark.from, mark.to))) return false;
-  const last = talk.said.findLast(
-    (old) => old.at < mark.at && (old.what === "thing" || old.what === "distance"),
-  );
-  return (
-    inSentence(talk, mark.sentence).some(
-      (old) => old.at < mark.at && old.what === "thing" && BROKEN.test(old.thing.fault ?? ""),
-    ) ||
-    (last?.what === "thing" &&
-      BROKEN.test(last.thing.fault ?? "") &&
-      mark.sentence - last.sentence === 1 &&
-      /\b(see|seeing|that's)( \w+){0,2}$/.test(wordsOf(talk, mark.from - 4, mark.from)))
-  );
-}
-
 /** `roots poking in`: told of the roots. */
 function isOfRoots(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.fault !== "protruding-tie-in") return false;
@@ -260,8 +234,6 @@ function isHoleOfTap(talk: Talk, mark: Of<"thing">): boolean {
   return (made && before(mark.sentence)) || (known && !placed && before(mark.sentence - 1));
 }
 
-const BROKEN = /^(hole|broken|collapsed)$/;
-
 /** `water’s seeping in`: told by what it does. */
 function isLeak(talk: Talk, mark: Said): boolean {
   const next = talk.said[mark.at + 1];
@@ -276,9 +248,22 @@ function isPartly(talk: Talk, mark: Said): boolean {
   );
 }
 
+/** What was told last, no footage read off since, and not long ago. */
+function lastTold(talk: Talk, mark: Said): Of<"thing"> | null {
+  const before = talk.said.findLast(
+    (old) =>
+      old.at < mark.at &&
+      (old.what === "distance" ||
+        (old.what === "thing" && !/^(water|deposit)$/.test(old.thing.kind))),
+  );
+  return before?.what === "thing" && mark.sentence - before.sentence <= PLUGGED ? before : null;
+}
+
 /** `tap on the right, and it’s dripping`: it is in use; the pipe does not leak. */
 function isFlowOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "water" && mark.thing.fault !== "infiltration") return false;
+  if (/^(?:[\w']+ ){0,2}?out of (?:it|that|there|this one)\b/.test(ownBehind(talk, mark, 6)))
+    return lastTold(talk, mark)?.thing.kind === "tie-in";
   const lead = wordsOf(talk, mark.from - 3, mark.from);
   const tieIn = inSentence(talk, mark.sentence).some(
     (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "tie-in",

@@ -1,7 +1,8 @@
 import { anyFormOf } from "./forms.ts";
 import { ANY, type Construction, fault, JOINT, LENGTH, NOT, OURS, tells } from "./told.ts";
 
-const PIECE = "pieces?|chunks?|hunks?|slabs?|sections?|parts?|bits?|corner|side|half|wall|spot";
+const PIECE =
+  "(?<!\\band a )(?:pieces?|chunks?|hunks?|slabs?|sections?|parts?|bits?|corner|side|half|wall|spot)";
 const OF_PIPE =
   "(?: (?:of|the|a|an|that|this|its|your|our|whole|clay|tile|iron|concrete|pipe|line|bell|hub|wall|joint|collar|top|bottom|side|right|left|here|there|is|are|has|have|been|just|completely|totally|all|on|in|at|or|two))*";
 const GONE =
@@ -102,7 +103,7 @@ export const FAULTS_TOLD: readonly Construction[] = [
   // `joint’s dropped on us`
   tells(
     "offset-joint",
-    String.raw`\b${TWO_PIPES}\b${ANY}{0,6}? (?:${OFF_LINE}|${OFF})\b|\b${JOINT} off\b`,
+    String.raw`\b${TWO_PIPES}\b${ANY}{0,6}? (?<!\b${NOT} )(?:${OFF_LINE}|${OFF})\b|\b${JOINT} off\b`,
   ),
   // `the pipes don’t line up at this joint`, `bell and spigot aren’t even`
   tells(

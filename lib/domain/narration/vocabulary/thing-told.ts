@@ -1,4 +1,5 @@
 import { anyFormOf } from "./forms.ts";
+import { isPlain } from "./plain-words.ts";
 import { PLAIN_THING } from "./things.ts";
 import { ANY, type Construction, OURS } from "./told.ts";
 
@@ -45,7 +46,13 @@ export const THINGS_TOLD: readonly Construction[] = [
   {
     // `there’s your neighbor, comes in on the left`
     said: /\b(?:there's|here's|that's|this is) (?:your|the|his|her|our) (?:\w+ )?(?:neighbors?|house next door)\b(?! (?:\w+ )?(?:tap|line|lateral|connection|wye|tee|branch|pipe|service|house|yard|tree))/g,
-    means: () => ({ ...TIE_IN, describes: true }),
+    means: ([words = ""], around) => {
+      const next = around.slice(words.length).trim().split(" ")[0] ?? "";
+      // `that’s the neighbor’s maple`: something else of his.
+      const ends =
+        next === "" || isPlain(next) || /^(?:\d|ten$|eleven$|twelve$)|teen$|ty$/.test(next);
+      return ends || new RegExp(JOINS).test(next) ? { ...TIE_IN, describes: true } : null;
+    },
   },
   {
     // `the connection was made by breaking into the pipe`
