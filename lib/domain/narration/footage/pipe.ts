@@ -37,18 +37,69 @@ type Begins = "start" | Of<"distance">;
  * a branch or only describes a fault is none of these.
  */
 export function pipeSaid(ground: Ground): PipeSaid[] {
-  const rows: PipeSaid[] = [];
-  let current: Material | null = null;
-  for (const mark of ground.talk.said) {
-    if (mark.what !== "material" || !isOfPipe(ground, mark)) continue;
-    const row: PipeSaid | null =
-      toldBySpan(ground, mark, { current, last: rows.at(-1) }) ??
-      toldByChange(ground, mark, current);
-    if (row && isSpelledOut(row, rows)) rows[0] = row;
-    else if (row) rows.push(row);
-    current = mark.material;
-  }
-  return rows;
+  let told: Told = { rows: [], current: null };
+  for (const mark of ground.talk.said)
+    if (mark.what === "material" && isOfPipe(ground, mark)) told = withTold(ground, mark, told);
+  return told.rows;
+}
+
+/** The rows so far, and what the camera is in. */
+interface Told {
+  readonly rows: PipeSaid[];
+  readonly current: Material | null;
+}
+
+function withTold(ground: Ground, mark: Of<"material">, told: Told): Told {
+  const { rows, current } = told;
+  const last = rows.at(-1);
+  const past = rows.slice(0, -1);
+  if (isGoneThrough(ground, mark, rows)) return told;
+  if (last && isPutRight(ground, mark, last))
+    return { rows: [...past, { ...last, ...namedAs(last, mark) }], current: mark.material };
+  const row = toldBySpan(ground, mark, { current, last }) ?? toldByChange(ground, mark, current);
+  if (!row && changePair(ground, mark) === "first") return told;
+  if (!row) return { rows, current: mark.material };
+  return { rows: [...(isSpelledOut(row, rows) ? past : rows), row], current: mark.material };
+}
+
+/** `so thirty-three to forty-one is the plastic piece`: a stretch that lies behind, of what was told before. */
+function isGoneThrough({ talk, track }: Ground, mark: Of<"material">, rows: readonly PipeSaid[]) {
+  if (!rows.some(({ material }) => material === mark.material)) return false;
+  const [told] = inSentence(talk, mark.sentence)
+    .filter(
+      (other): other is Of<"distance"> =>
+        other.what === "distance" && other.distance.kind !== "extent",
+    )
+    .sort((a, b) => Math.abs(a.at - mark.at) - Math.abs(b.at - mark.at));
+  if (!told || told.distance.to === null || told.distance.choice) return false;
+  const end = told.distance.to - NEAR_END;
+  return track.points.some(({ at, counter }) => at < mark.at && counter >= end);
+}
+
+/** So near, hundredths of a foot, the camera has come to the end of a stretch. */
+const NEAR_END = 100;
+/** So many sentences on, a first guess is put right. */
+const GUESSED = 4;
+
+/** `so, cast iron? It’s plastic. ABS then.`: another name for the same pipe, with nothing read off between. */
+function isPutRight({ talk, track }: Ground, mark: Of<"material">, last: PipeSaid): boolean {
+  if (mark.material === last.material || mark.sentence - last.mark.sentence > GUESSED) return false;
+  const between = talk.said.slice(last.mark.at + 1, mark.at);
+  if (between.some(({ what }) => what === "distance" || what === "thing")) return false;
+  if (track.points.some(({ at }) => at > last.mark.at && at < mark.at)) return false;
+  const words = wordsOf(talk, last.mark.to, mark.from);
+  if (isChange(talk, mark) || isChange(talk, last.mark)) return false;
+  return RIGHTED.test(words) && !MOVED_ON.test(words);
+}
+
+/** How a guess is taken back, or what was named roughly is named closely. */
+const RIGHTED =
+  /\b(no|not|wait|actually|sorry|i mean|scratch|strike|what|is|guess|or)\b|^(or |like |pipe )?$/;
+const MOVED_ON = /\b(now|then|goes|turns?|into|to|from|back|starts?|begins?|until|till|and|here)\b/;
+
+function namedAs(last: PipeSaid, { material }: Of<"material">) {
+  const upstream = last.upstream === last.material ? material : last.upstream;
+  return { material, upstream };
 }
 
 /** `that’s cast iron, right, cast iron to about five`: the first material once more, with its end. */
@@ -143,8 +194,11 @@ function changePair(ground: Ground, mark: Of<"material">): "first" | Of<"materia
 }
 
 function joinsChange(talk: Talk, from: Said, to: Said): boolean {
-  const between = wordsOf(talk, from.to, to.from);
-  const turned = talk.said.slice(from.at + 1, to.at).some((mark) => isTurn(mark, "change"));
+  const said = talk.said.slice(from.at + 1, to.at);
+  const turned = said.some((mark) => isTurn(mark, "change"));
+  // Not the `to` of a stretch.
+  const read = said.findLast(({ what }) => what === "distance");
+  const between = wordsOf(talk, read?.to ?? from.to, to.from);
   return turned || /\b(to|into)\b/.test(between);
 }
 
@@ -162,6 +216,7 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   const clause = inClause(talk, mark.clause);
   const words = clauseWords(talk, mark.clause);
   if (isOfBranch(ground, mark) || isPatch(talk, mark) || isOfMain(talk, mark)) return false;
+  if (isElsewhere(talk, mark) || isJoined(ground, mark)) return false;
   if (
     /\b(on the (house|street|main|city|upper|lower|upstream|downstream) side|above that|below that)\b/.test(
       words,
@@ -214,6 +269,31 @@ function isSaidOfToo(talk: Talk, mark: Said, other: Said): boolean {
     /^(pipe )?([\w]+ )?(and|which|but) (it's|it is|she's|that's|is|it)\b/.test(
       wordsOf(talk, mark.to, other.from + 1),
     )
+  );
+}
+
+/** What a pipe has at its joints, over it and around it, made of something else. */
+const PART_OF =
+  /^(lids?|caps?|covers?|collars?|plugs?|rings?|box|boxes|frames?|grates?|couplings?|couplers?|sleeves?|gaskets?|flanges?|bushings?|adapters?|fernco|bands?|clamps?|nipples?|plates?|blocks?|walls?|floors?|slab|footing|steps?|sidewalk|driveway|curb|patch|mortar|vault|manhole)\b/;
+/** `they were short of iron in the war` */
+const LACKED =
+  /\b(short of|short on|low on|ran out of|run out of|out of money for|instead of|rather than)$/;
+
+/** `the iron lid`, `a little cement collar`, `they ran out of money for clay` */
+function isElsewhere(talk: Talk, mark: Said): boolean {
+  const own = talk.speech.words[mark.to];
+  const part = own?.clause === mark.clause && !isChange(talk, mark) && PART_OF.test(own.text);
+  return part || LACKED.test(wordsOf(talk, mark.from - 4, mark.from));
+}
+
+/** `white pipe into the clay`, said of a branch. */
+function isJoined(ground: Ground, mark: Of<"material">): boolean {
+  const before = ground.talk.said.findLast(({ at, what }) => at < mark.at && what === "material");
+  if (before?.what !== "material" || before.sentence !== mark.sentence) return false;
+  const into =
+    /^(pipe |line )?(glued |stuck |going |tied |shoved |cut )?(right |straight )?(in|into|onto|on) (the|our|this|your|old)?$/;
+  return (
+    into.test(`${wordsOf(ground.talk, before.to, mark.from)}`) && describesTieIn(ground, before)
   );
 }
 

@@ -66,7 +66,7 @@ export interface Between {
  * was seen earlier (`the one at thirty-four`) say nothing of where the camera is now.
  */
 export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
-  const all = candidatesOf(talk, sense, axis);
+  const all = atTheirEnds(candidatesOf(talk, sense, axis));
   const opening = beforeZero(talk, sense, all);
   const passed = passedIn(talk, all);
   const candidates = all.filter(({ at }) => !opening.has(at) && !passed.has(at));
@@ -117,6 +117,19 @@ function candidatesOf(talk: Talk, sense: Sense, axis: Axis): Candidate[] {
     last = mark.to;
     const weight = weightOf(talk, mark);
     return [{ at: mark.at, counter, to, time: mark.time, weight, back }];
+  });
+}
+
+/** So near the end of a stretch, hundredths of a foot, the camera has come to it. */
+const AT_END = 60;
+
+/** `clay again at forty-one. So thirty-three to forty-one is plastic.`: told where the camera stood already. */
+function atTheirEnds(candidates: readonly Candidate[]): Candidate[] {
+  return candidates.map((one, index) => {
+    const last = candidates[index - 1];
+    if (one.to === null || !last) return one;
+    const stood = last.to ?? last.counter;
+    return Math.abs(one.to - stood) <= AT_END ? { ...one, counter: one.to, to: null } : one;
   });
 }
 

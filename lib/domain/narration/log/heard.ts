@@ -165,7 +165,10 @@ function isEntry(ground: Ground, mark: Of<"thing">): boolean {
     (other) => other.what === "distance" && other.distance.from === 0,
   );
   if (zero) return true;
-  const lead = wordsOf(ground.talk, mark.from - 7, mark.from);
+  const lead = ground.talk.speech.words
+    .slice(Math.max(0, mark.from - 7), mark.from)
+    .flatMap(({ text, sentence }) => (sentence === mark.sentence ? [text] : []))
+    .join(" ");
   if (
     /\b(of|the|up the|up in the|in the)$/.test(lead) &&
     wordsOf(ground.talk, mark.from, mark.to) === "riser"

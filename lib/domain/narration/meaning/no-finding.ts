@@ -54,6 +54,12 @@ function isPartOfName(talk: Talk, mark: Of<"thing">): boolean {
     )
   )
     return true;
+  // `the city’s big brick sewer`: what that is made of
+  if (
+    /^brick$/.test(wordsOf(talk, mark.from, mark.to)) &&
+    /^(main|sewer|manhole|thing|pipe|arch|tunnel|trunk|barrel|line|vault|culvert)\b/.test(behind)
+  )
+    return true;
   const next = talk.said[mark.at + 1];
   return (
     /^(type|style|kind|looking|sized|size|shaped|like(?! (?:that|this|these|those|it)\b))\b/.test(

@@ -1,0 +1,98 @@
+import { describe, test } from "vitest";
+import { expectRows, walksIn } from "#tests/support/walk.ts";
+
+describe("what a pipe is made of is a row where it begins, and none where it is told again or of something else", () => {
+  const walks = `
+  Clay to start with.
+  Thirty-one, goes to PVC.
+  Thirty-seven, back to clay.
+  So that's like six feet of PVC, thirty-one to thirty-seven.
+  => material 0; material 31; material 37
+
+  Starts out in cast iron.
+  Twelve, here's where the iron quits and it's clay.
+  So the iron runs zero to twelve and it's clay the rest of the way.
+  => material 0; material 12
+
+  It's concrete here at the house.
+  It's concrete for a short way only. Changes to PVC at eleven.
+  => material 0; material 11
+
+  Clay, all of it, right off the bat.
+  At thirty-three it gets into white plastic.
+  And then it goes back to clay at forty-one. So thirty-three to forty-one is the plastic piece.
+  => material 0; material 33; material 41
+
+  PVC at the start.
+  Twenty-two goes into cast iron.
+  So we had PVC from zero to twenty-two.
+  => material 0; material 22
+
+  Cast iron going in.
+  Fifty-three, clay.
+  Yeah, fifty-three, clay, that's the city's piece.
+  => material 0; material 53
+
+  Cast iron out of the house.
+  Thirteen, that's where your iron stops and you got clay pipe from there on.
+  They put a little cement collar around it.
+  So clay clay clay, seventeen, eighteen, all good.
+  => material 0; material 13
+
+  Clay pipe.
+  Twenty-nine, it's changing. Fiber pipe, they were short of iron in the war.
+  => material 0; material 29
+
+  Clay to start.
+  Twelve feet, now it's iron. Out of the clay and into cast iron.
+  => material 0; material 12
+
+  Starts in clay.
+  At forty-five we come into cast iron.
+  So it's clay up to forty-five and then iron.
+  => material 0; material 45
+
+  PVC to start.
+  Eighteen, cleanout overhead, you can see the iron lid.
+  => material 0; cleanout 18
+
+  It's all clay in here.
+  Fourteen, there's a saddle on the right side, white pipe into the clay.
+  => material 0; tie-in 14
+
+  Clay to begin.
+  Twenty, tap on the left, somebody's PVC saddle on the clay.
+  => material 0; tie-in 20
+
+  We're in clay.
+  Thirty, tap at two o'clock, and the tap is cast iron, the rest of it's clay.
+  => material 0; tie-in 30
+
+  It's black in here, so cast iron? No, it's plastic. ABS.
+  Twelve, wye on the left.
+  => material 0; tie-in 12
+
+  Cast, I think. No, wait, that's clay, dirty clay.
+  Twenty-five, roots.
+  => material 0; roots 25
+
+  Clay.
+  Sixty-three, the pipe just drops into the city's big brick sewer.
+  => material 0
+
+  Plastic here, four inch.
+  Nineteen, it changes over to clay. Clay from nineteen on.
+  => material 0; material 19
+
+  Cast iron.
+  Nine feet, here comes the plastic. They dug that up and put in plastic when they did the porch.
+  Thirty, back into the iron.
+  => material 0; material 9; material 30
+
+  ABS going in.
+  Fifteen, end of the ABS, start of the clay.
+  => material 0; material 15
+`;
+
+  test.each(walksIn(walks))("$said", expectRows);
+});
