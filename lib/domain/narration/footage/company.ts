@@ -156,7 +156,8 @@ function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
   if (hasUnit(talk, mark)) {
     // `a fifty foot lot`
     if (strange(mark.to) && talk.speech.words[mark.to - 1]?.text === "foot") return false;
-    return PLACES.test(lead) || !isOfAnother(lead, strange, mark);
+    if (!PLACES.test(lead) && isOfAnother(lead, strange, mark)) return false;
+    return !isOfStranger(talk, mark, { known, lead, strange });
   }
   if (strange(mark.to) || isSomethingElse(talk, mark)) return false;
   if (AT.test(lead))
@@ -383,6 +384,22 @@ function isOfAnother(lead: string, strange: (at: number) => boolean, mark: Said)
     ) && [1, 2, 3, 4].some((off) => strange(mark.from - off))
   );
 }
+
+/** `frost goes down six feet`, `their snake won’t go past sixty feet`: behind a stranger, and nothing of the pipe told with it. */
+function isOfStranger(talk: Talk, mark: Of<"distance">, { known, lead, strange }: Around): boolean {
+  if (FIRST.test(lead) || CAMERA_IS.test(lead)) return false;
+  const found = inSentence(talk, mark.sentence).some(
+    (other) =>
+      /^(thing|material|clock)$/.test(other.what) &&
+      known.has(other.from) &&
+      Math.max(other.from - mark.to, mark.from - other.to) <= BESIDE,
+  );
+  return !found && [1, 2, 3, 4, 5].some((off) => strange(mark.from - off));
+}
+
+/** Whoever reads off speaks of the camera, or of the place. */
+const CAMERA_IS =
+  /\b(i'm|i am|we're|we are|we|i|camera|head|counter|here|it's|it is|she's|this is|that's|there's)( [\w']+)?( (at|to|on|in|about|around|like|maybe|roughly|right|just|past))*$/;
 
 const PLACES =
   /\b(at|around|near|between|past|mark|call it|say|by|until|till|to|from|through|reached|hit|hitting|passed|passing|approaching|up on|down to|closing in on)( (about|around|like|maybe|roughly|right|just|exactly|uh|um|the))*$/;

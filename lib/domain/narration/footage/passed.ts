@@ -11,12 +11,27 @@ const PAST = /\b(was|were|had|passed)\b/;
 /** So far behind, hundredths of a foot, no unsteady speed tells. */
 const PLAINLY = 150;
 
-/** Told in looking back, and lying behind the camera as it goes on. */
-export function passedIn(talk: Talk, candidates: readonly Candidate[]): Set<number> {
+/** What is told as past of another time: a place further on than the camera comes to next. */
+const THAT_WAS = /\b(that|it|this|one) (was|were|had been)\b/;
+
+export interface Passed {
+  /** Told in looking back, and lying behind the camera as it goes on. */
+  readonly passed: ReadonlySet<number>;
+  /** Told as past, and lying where the camera has not come yet: of another time and pipe. */
+  readonly elsewhere: ReadonlySet<number>;
+}
+
+/** Which distances are told in looking back. */
+export function passedIn(talk: Talk, candidates: readonly Candidate[]): Passed {
   const passed = new Set<number>();
+  const elsewhere = new Set<number>();
   const told = ({ at }: Candidate) => toldWith(talk, talk.said[at]);
   const { kept } = fitted(candidates.filter((one) => !LOOKS_BACK.test(told(one))));
+  const plain = fitted(candidates.filter((one) => !THAT_WAS.test(told(one))));
   for (const one of candidates) {
+    const then = plain.kept.find(({ at }) => at > one.at);
+    if (then && THAT_WAS.test(told(one)) && (one.counter - then.counter) * plain.motion > PLAINLY)
+      elsewhere.add(one.at);
     const clause = talk.said[one.at]?.clause ?? -1;
     const before = kept.findLast(({ at }) => at < one.at && !passed.has(at));
     const next = kept.find(({ at }) => at > one.at && talk.said[at]?.clause !== clause);
@@ -29,7 +44,7 @@ export function passedIn(talk: Talk, candidates: readonly Candidate[]): Set<numb
     if (LOOKS_BACK.test(words) ? behind(here) : PAST.test(words) && behind(before.counter))
       passed.add(one.at);
   }
-  return passed;
+  return { passed, elsewhere };
 }
 
 /** A sentence longer than this is talk without points. */

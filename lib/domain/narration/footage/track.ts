@@ -40,6 +40,8 @@ export interface Track {
   readonly outliers: ReadonlySet<number>;
   /** Marks of distances that the camera had passed when they were told; they place what is told with them. */
   readonly passed: ReadonlySet<number>;
+  /** Marks of distances where the camera had not come: told of another time. */
+  readonly elsewhere: ReadonlySet<number>;
   /** Feet (hundredths) a second, and how unsteady: the spread of the speeds over their mean. */
   readonly speed: Speed | null;
   /** Clauses in which the speaker says that the camera goes back. */
@@ -68,8 +70,10 @@ export interface Between {
 export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
   const all = atTheirEnds(candidatesOf(talk, sense, axis));
   const opening = beforeZero(talk, sense, all);
-  const passed = passedIn(talk, all);
-  const candidates = all.filter(({ at }) => !opening.has(at) && !passed.has(at));
+  const { passed, elsewhere } = passedIn(talk, all);
+  const candidates = all.filter(
+    ({ at }) => !opening.has(at) && !passed.has(at) && !elsewhere.has(at),
+  );
   const start = startOf(talk, axis, candidates);
   const { kept, motion } = fitted(start === null ? candidates : [start, ...candidates]);
   const on = new Set(kept.map(({ at }) => at));
@@ -95,6 +99,7 @@ export function trackOf(talk: Talk, sense: Sense, axis: Axis): Track {
     motion,
     outliers: new Set(all.flatMap(({ at }) => (on.has(at) || passed.has(at) ? [] : [at]))),
     passed,
+    elsewhere,
     speed: speedOf(whole),
     turns: [...talk.spans.keys()].filter((clause) => BACKWARDS.test(clauseWords(talk, clause))),
     end: axis.measuredFrom === "access" ? axis.mainCounter : null,

@@ -113,6 +113,8 @@ function isUnknownAgain(row: Heard): boolean {
 /** Where the camera went in, and the end of a stretch, are no findings. */
 function isSeen(ground: Ground, mark: Of<"thing">): boolean {
   if (mark.thing.halts !== undefined && !isStopped(ground, mark, mark.thing.halts)) return false;
+  if (inSentence(ground.talk, mark.sentence).some(({ at }) => ground.track.elsewhere.has(at)))
+    return false;
   if (isEntry(ground, mark) || isStretchEnd(ground, mark) || isTapAtMain(ground, mark))
     return false;
   return !(mark.thing.kind === "main" && isFarMain(ground, mark));

@@ -26,6 +26,7 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
   ["a depth", isDepth],
   ["a length of cable", isCable],
   ["a length of pipe", isPieces],
+  ["a length that is priced", isPriced],
   ["longer than any lateral", (n) => n.unit && isFar(n)],
   ["said in pairs, like an address or an hour", (n) => isFar(n) && isInPairs(n)],
   ["too large to be a footage", isFar],
@@ -258,11 +259,14 @@ const FALLS =
 const DUG =
   /\b(dig|digs|digging|dug|excavate|excavating|trench|trench'd)( (it|this|that|up|out|down|be|is|about|maybe|like|a|another|at least|the))*$/;
 
+/** `frost’s down to four feet`: how deep the ground freezes. */
+const FROST = /\b(freez(e|es|ing)|froze|frozen|frost|water table)\b/;
+
 function isDepth({ follow, unit, lead }: NumberAt): boolean {
   if (
     DEPTH_READ.test(lead) ||
     DEPTH_ASKED.test(lead) ||
-    (unit && (DUG.test(lead) || FALLS.test(lead)))
+    (unit && (DUG.test(lead) || FALLS.test(lead) || FROST.test(lead)))
   )
     return true;
   if (!unit) return /^(deep|down from grade)\b/.test(follow);
@@ -276,10 +280,15 @@ function isDepth({ follow, unit, lead }: NumberAt): boolean {
   );
 }
 
+/** `bring the long rod, 150 feet`, `the short reel’s eighty feet`: as long as it is. */
+const TOOL =
+  /(?<!\b(on|of|by|off|counter|my) (the |my )?)\b(rods?|cable|snake|hose|auger|reel|push rod)( (is|are|has|have|only|about|maybe|like|goes|go|got|that's|it's|reaches))*( ,)?( (is|that's|it's|about|maybe|only|like))*$/;
+
 /** `ninety feet of cable`, `118 ft of rod out`, `ran the camera a hundred feet down to the main`. */
 function isCable({ follow, unit, lead, number }: NumberAt): boolean {
   const some = /^(some|odd|plus|something)( odd)? (feet|foot)/.test(follow);
   if (!unit && !some) return false;
+  if (TOOL.test(lead)) return true;
   const rest = follow.replace(/^((some|odd|plus|something) )*(feet|foot) /, "");
   if (
     /^(more )?(of )?(my |the )?(cable|rod|rods|line out|hose|rope|push rod|pushrod|reel|jetter)\b/.test(
@@ -306,7 +315,19 @@ function isPieces({ follow, unit, number }: NumberAt): boolean {
   return (
     unit &&
     number.value <= LONGEST_PIECE &&
-    /^(pipe|joints?|sections?|pieces?|sticks?|lengths?|ladder|diameter|of riser|of this)\b/.test(
+    /^(pipe|joints?|sections?|pieces?|sticks?|lengths?|diameter|of riser|of this|drop|fall|step|ladder|riser|manhole|vault|pit|ditch|trench|hole|wall|ceiling)\b/.test(
+      follow,
+    )
+  );
+}
+
+/** `thirty foot, at a hundred ten a foot`, `sixty a foot, forty feet`, `twenty feet, so two thousand bucks`. */
+function isPriced({ lead, follow, unit }: NumberAt): boolean {
+  if (!unit) return false;
+  return (
+    /\b(a|per) (foot|ft)( ,)?$/.test(lead) ||
+    /^(, )?(at|times|for|and) ([\w']+ ){1,6}(a|per) (foot|ft)\b/.test(follow) ||
+    /^(, )?(so|that's|for|is|comes to|runs|at|you're at)( (about|like|maybe|around))?( [\w']+){1,3} (hundred|thousand|grand|bucks|dollars)\b/.test(
       follow,
     )
   );

@@ -122,6 +122,49 @@ const NO_FOOTAGE: Readonly<Record<string, string>> = {
     I'm getting five eleven on depth.
     It drops down to eleven feet at the street.
     Figure you're eight, nine feet in the ground.`,
+  frost: `
+    I don't think anything freezes at six feet down with hot water in it.
+    Frost line's at five feet around here.
+    Frost goes down six feet some winters.
+    The ground's froze to eight feet this year.
+    It's buried ten feet.
+    They buried it at twelve feet.
+    You'd be shoveling nine feet of dirt.
+    The water table's about eleven feet.
+    It won't freeze at nine feet.
+    Anything above six feet freezes up here.`,
+  "what is so long": `
+    Four foot drop in here.
+    There's a six foot fall to the road.
+    I've got a ten foot ladder in the hole.
+    It's a nine foot manhole.
+    There's an eight foot riser on it.
+    They want a fifteen foot easement.
+    It's got a twelve foot ceiling down here.
+    They dug a twenty foot trench.
+    There's a thirty foot oak right over it.
+    He parked a forty foot trailer on the lid.
+    I'll need the sixty foot boom for that.
+    The fifty foot rod won't make it.`,
+  "cable and rods": `
+    Bring the long rod, fifty feet.
+    The short reel's eighty feet.
+    This snake is only fifty feet.
+    My little camera only goes sixty feet.
+    The jetter hose is eighty feet long.
+    We got the other cable, seventy-five feet.
+    His rods quit at fifty feet.`,
+  "priced by the foot": `
+    Call it thirty foot, at a hundred ten a foot.
+    Thirty feet at ninety a foot.
+    So forty feet times a hundred and five.
+    Say twenty feet, at one fifty per foot.
+    Sixty dollars a foot, forty feet of it.
+    A hundred a foot, fifty feet, five thousand.
+    Figure thirty feet for thirty-three hundred.
+    It's twenty feet, so two thousand bucks.
+    About twelve feet at two hundred a foot installed.
+    Thirty feet, that's three thousand dollars.`,
   size: `
     That's your four inch.
     Four on a six.
