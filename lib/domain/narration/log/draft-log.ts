@@ -29,9 +29,9 @@ import { speechOf } from "../transcript/speech.ts";
 import { parseTranscript } from "../transcript/transcript.ts";
 import type { Distance } from "../vocabulary/mark.ts";
 import type { Draft, DraftGap, DraftLog, SetAside } from "./draft.ts";
-import { withoutEvidence } from "./evidence.ts";
 import { type Heard, heardIn } from "./heard.ts";
 import { merged } from "./merge.ts";
+import { asOneFind } from "./one-find.ts";
 import { withEnds } from "./stretch.ts";
 
 /**
@@ -51,7 +51,7 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const axis = axisOf(talk, sense, { run, mainSaid: said });
   const ground = groundOf(talk, sense, axis);
   const whole = merged(ground, withEnds(ground, absorbed(heardIn(ground))));
-  const rows = withoutEvidence(ground, whole).filter((row) => row.kind !== "main");
+  const rows = asOneFind(ground, whole).filter((row) => row.kind !== "main");
   return {
     format: transcript.format,
     drafts: absorbed(rows).map((row, index, all) => draftOf(ground, row, sameBefore(all, index))),

@@ -50,11 +50,19 @@ function isStill(track: Track, row: Heard, next: Heard): boolean {
   const [from, to] = [row.place, next.place];
   const placed = to.clause !== null && to.clause !== from.clause;
   if (placed && from.clause !== null) return false;
-  const moved = track.points.some(
+  return !isMoved(track, row, next) && isClose(row, next, to.clause === null ? STAY : NAMED_FIRST);
+}
+
+function isMoved({ points }: Track, row: Heard, next: Heard): boolean {
+  return points.some(
     ({ at, counter, spoken }) =>
       spoken && at > row.mark.at && at < next.mark.at && counter !== row.place.counter,
   );
-  return !moved && isClose(row, next, to.clause === null ? STAY : NAMED_FIRST);
+}
+
+/** Told one soon after the other, with no other footage read off between. */
+export function inOneStay(track: Track, row: Heard, next: Heard): boolean {
+  return !isMoved(track, row, next) && isClose(row, next);
 }
 
 /** So soon is read off what was only named. */
@@ -76,7 +84,7 @@ function isClose({ mark: row }: Heard, { mark: next }: Heard, stay = STAY): bool
 }
 
 /** On another side; `on the right, a saddle on top of the clay` is told of one. */
-function isAcross(row: Heard, next: Heard): boolean {
+export function isAcross(row: Heard, next: Heard): boolean {
   const told = row.mark.sentence === next.mark.sentence && next.clock === 12;
   return (
     clash(row.clock, next.clock) &&

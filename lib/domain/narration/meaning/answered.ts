@@ -1,5 +1,5 @@
 import type { Word } from "../transcript/word.ts";
-import { groupedBy, type Said, type Talk } from "./said.ts";
+import { groupedBy, type Said, type Talk, wordsOf } from "./said.ts";
 
 /** Something to be answered yes or no. */
 const POLAR =
@@ -12,6 +12,9 @@ const DENIED = new RegExp(
 /** In talk without points: `is that a crack no that’s just the joint`. */
 const INVERTED =
   /\b(?:(?:is|are|was) (?:that|this|it|those|these|there)|what's (?:that|this)|(?:might|could|may) be)((?: [\w']+){1,6}?) (?:no|nah|nope|naw)\b(?! (?:idea|clue|problem|kidding|doubt))/g;
+/** `is that a sag or just backed up`: the first of the two is only asked. */
+const EITHER = /^or (?:is it |is that |was it )?(?:just|only)\b/;
+const ASKED = /\b(?:is|was) (?:that|this|it|there|she)(?: [\w']+)?$/;
 /** What explains it away: `no, that’s just mud on it`. */
 const ONLY = /\b(?:just|only|nothing but|nomás)\b/;
 
@@ -36,6 +39,10 @@ export function deniedByAnswer(talk: Talk): Set<number> {
       (mark) => mark.sentence === sentence + 1 && mark.from > from && !isFault(mark),
     );
   }
+  strike(talk, denied, ({ from, to }) => {
+    const asked = talk.speech.words[from]?.asks || ASKED.test(wordsOf(talk, from - 3, from));
+    return asked && EITHER.test(wordsOf(talk, to, to + 4));
+  });
   return denied;
 }
 
