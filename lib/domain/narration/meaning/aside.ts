@@ -40,7 +40,7 @@ export function asideClauses(talk: Talk): Set<number> {
   for (const part of partsOf(talk.speech.words)) {
     const text = part.map((word) => word.text).join(" ");
     if (isElsewhere(talk, part, text)) for (const clause of breathOf(talk, part)) aside.add(clause);
-    recap = recap || (RECAP.test(text) && isLate(talk, part[0]?.sentence ?? 0));
+    recap = (recap && !isFurther(talk, part)) || isRecap(talk, part, text);
     if (recap || isListed(talk, part, text) || isAside(talk, part, text))
       for (const { clause } of part) aside.add(clause);
   }
@@ -163,6 +163,21 @@ function isQuestion(talk: Talk, part: readonly Word[], text: string): boolean {
   const next = (part.at(-1)?.sentence ?? 0) + 1;
   const answer = talk.speech.words.filter(({ sentence }) => sentence === next);
   return !YES.test(answer.map((word) => word.text).join(" "));
+}
+
+function isRecap(talk: Talk, part: readonly Word[], text: string): boolean {
+  return RECAP.test(text) && isLate(talk, part[0]?.sentence ?? 0);
+}
+
+/** Read off farther than anything before it: `I’ll say it again`, and then the camera goes on. */
+function isFurther(talk: Talk, part: readonly Word[]): boolean {
+  const own = new Set(part.map(({ clause }) => clause));
+  const read = talk.said.filter(
+    (mark): mark is Of<"distance"> => mark.what === "distance" && mark.distance.kind === "at",
+  );
+  const first = read.find(({ clause }) => own.has(clause));
+  if (first === undefined || first.distance.weight <= 1) return false;
+  return read.every(({ at, distance }) => at >= first.at || distance.from < first.distance.from);
 }
 
 /** Only what comes after most of the talk can sum it up. */

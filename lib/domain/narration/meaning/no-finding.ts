@@ -312,7 +312,7 @@ const RUNS =
 
 /** `tap into the eight inch main`. */
 const INTO_MAIN =
-  /^(in|into|to|on|onto|at|of) (the |a |an |our |that )?(([\w.]+|\d+) inch )?(\w+ )?(main|city (line|sewer|main)|sewer main)\b/;
+  /^(in|into|to|on|onto|at|of) (the |a |an |our |that )?(([\w.]+|\d+) inch )?((?!right|left|top|bottom)\w+ )?(main|city (line|sewer|main)|sewer main)\b/;
 
 /** `in the main, at the tee`: the fitting at the main is no branch of the line. */
 function isPartOfMain(talk: Talk, mark: Of<"thing">): boolean {
