@@ -5,6 +5,7 @@ import type { Report } from "../findings/report.ts";
 import { type Chase, chaseList, isReached } from "../notices/told.ts";
 import { waitingReplies } from "../party/reply.ts";
 import { sayParty } from "../party/say.ts";
+import { streetOf } from "../party/stakeholders.ts";
 import { forCount, sayAll, sayCount, sayParts } from "../say/count.ts";
 import { sayList } from "../say/say-list.ts";
 import { repliedTo, sayReplier } from "./replied-to.ts";
@@ -147,6 +148,16 @@ function unreachedOpening(file: LineFile, { all, reached, written }: Audience): 
 }
 
 function namesOf(file: LineFile, partyIds: readonly string[]): string {
-  const names = [...new Set(partyIds)].map((partyId) => sayParty(file, partyId));
+  const names = [...new Set(partyIds)].map(
+    (partyId) => residentOf(file, partyId) ?? sayParty(file, partyId),
+  );
   return sayList(names, 4);
+}
+
+/** Who is not known by name is spoken of by the address: several of them are not one and the same. */
+function residentOf({ parties, roles, properties }: LineFile, partyId: string): string | null {
+  if (parties.find(({ id }) => id === partyId)?.kind !== "resident") return null;
+  const role = roles.find((each) => each.partyId === partyId);
+  const property = properties.find(({ id }) => id === role?.propertyId);
+  return property === undefined ? null : `the resident of ${streetOf(property.address)}`;
 }

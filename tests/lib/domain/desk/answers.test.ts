@@ -562,6 +562,18 @@ describe("who has been told", () => {
     });
   });
 
+  test("answersOn() speaks of a resident without a name by the address", () => {
+    const houses = housesOf(2);
+    const parties = houses.parties.map((each) => ({
+      ...each,
+      kind: "resident" as const,
+      name: "Current Resident",
+    }));
+    expect(answer("notices", aFile({ ...houses, parties })).closes).toMatch(
+      /^Write to the resident of .+ and the resident of /,
+    );
+  });
+
   test("answersOn() is closed once all are reached", () => {
     const file = aFile({
       ...housesOf(2),

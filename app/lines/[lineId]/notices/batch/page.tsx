@@ -59,7 +59,9 @@ export default async function BatchPage({
           <p>Enter owners and occupants under “Who is on it?”, or choose recipients yourself.</p>
         </Empty>
       ) : null}
-      {work && count.toWrite > 0 ? <WriteRest {...part} count={count.toWrite} /> : null}
+      {work && count.toWrite > 0 ? (
+        <WriteRest {...part} office={office} count={count.toWrite} />
+      ) : null}
       {rows.length === 0 ? null : (
         <Section
           title="Recipients, in mailing order"

@@ -3,7 +3,8 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
-import { replyByFor } from "#lib/domain/notices/reply-by.ts";
+import type { Office } from "#lib/domain/facts/line-file.ts";
+import { replyDayFor } from "#lib/domain/paper/reply-day.ts";
 import { counted } from "../../names.ts";
 import { draftBatchAction } from "./actions.ts";
 import type { BatchPart } from "./part.ts";
@@ -14,9 +15,10 @@ export function WriteRest({
   file,
   report,
   kind,
+  office,
   count,
-}: BatchPart & { readonly count: number }) {
-  const replyBy = replyByFor(file, kind, report.today);
+}: BatchPart & { readonly office: Office; readonly count: number }) {
+  const replyBy = replyDayFor({ file, report, office }, kind);
   return (
     <Section
       title="Not written yet"

@@ -9,6 +9,7 @@ import { type ReplyBy, replyByFor } from "#lib/domain/notices/reply-by.ts";
 import type { Recipient } from "#lib/domain/paper/addressed.ts";
 import { copiesOf } from "#lib/domain/paper/copy.ts";
 import { recipientsOf } from "#lib/domain/paper/recipients.ts";
+import { replyDayFor } from "#lib/domain/paper/reply-day.ts";
 import { letterLanguagesIn } from "#lib/domain/party/letter-languages.ts";
 import { partyName, stakeAt, tieInName } from "../../names.ts";
 import { draftLettersAction } from "../actions.ts";
@@ -33,7 +34,10 @@ export function RecipientForm({
   const copies = copiesOf(file, report, kind);
   const others = othersFor(file, kind, proposed);
   const languages = letterLanguagesIn(file, office);
-  const replyBy = replyByFor(file, kind, report.today);
+  const replyBy =
+    office === null
+      ? replyByFor(file, kind, report.today)
+      : replyDayFor({ file, report, office }, kind);
   const boxOf = (selected: boolean) => (recipient: Recipient) => (
     <RecipientBox
       key={boxValue(recipient)}
