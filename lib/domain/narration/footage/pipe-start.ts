@@ -32,8 +32,8 @@ export function isFirstPipe({ talk, track }: Pick<Ground, "talk" | "track">, mar
   const own = inSentence(talk, mark.sentence).some(
     (other) => other.what === "distance" && other.distance.from > 0,
   );
-  if (before || own) return false;
-  if (read && !ALL_ALONG.test(sentenceAround(talk, mark))) return false;
+  const along = ALL_ALONG.test(sentenceAround(talk, mark));
+  if (before || (own && !along) || (read && !along)) return false;
   const follows = isTurn(inSentence(talk, mark.sentence + 1)[0], "follows");
   return !follows && !CHANGED.test(sentenceUpTo(talk, mark));
 }
@@ -44,7 +44,7 @@ const CHANGED =
 
 /** `here it’s VCP, since the main`, `clay from the main on up`, `it’s concrete, all this`: of what lies behind as well. */
 const ALL_ALONG =
-  /\b(since|all (this|of this|of it|that)|from the (main|cleanout|house|start|beginning)|so far|by the way|up to (here|now)|to here|this whole|the whole)\b/;
+  /\b(since|all (this|of this|of it|that)|from the (main|cleanout|house|start|beginning)|so far|by the way|up to (here|now)|to here|this whole|the whole|(all|still|looks?) (good|fine|clean|new|nice))\b/;
 
 /** Its sentence, and the next in the same breath. */
 function sentenceAround(talk: Talk, mark: Said): string {

@@ -231,7 +231,10 @@ function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   );
   if (other && isSurface(other) && mark.at < other.at) return true;
   if (other && isSaidOfToo(talk, mark, other)) return true;
-  if (other) return /\b(pipe is|line is|we're in|it's all|this is)\b/.test(words);
+  if (other)
+    return /\b(pipe is|line is|we're in|it's all|this is|it's (?:[\w']+ ){1,2}(?:out |in |down |up )?here)\b/.test(
+      words,
+    );
   if (/\b(pipe|line|we're|run|still|all|throughout)\b/.test(words)) return true;
   return !describesTieIn(ground, mark);
 }

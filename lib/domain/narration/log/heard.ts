@@ -57,7 +57,11 @@ export function heardIn(ground: Ground): Heard[] {
     isOwner(ground.sense, mark) && isSeen(ground, mark) ? heardThing(ground, mark) : [],
   );
   const seen = things.filter(
-    (row) => !isWayOut(ground, row) && !isOpening(ground, row) && !isUnknownAgain(row),
+    (row) =>
+      !isWayOut(ground, row) &&
+      !isOpening(ground, row) &&
+      !isUnknownAgain(row) &&
+      !isReadAtMain(ground, row),
   );
   return [...seen, ...heardPipe(ground), ...recordRemarks(ground)].sort(
     (a, b) => a.mark.at - b.mark.at,
@@ -105,13 +109,39 @@ function isOpening(ground: Ground, row: Heard): boolean {
   return !begun && !own && row.mark.at < zero.at && row.mark.sentence <= set;
 }
 
+/** So near the main, hundredths of a foot, no branch is: it is the connection there. */
+const AT_MAIN = 30;
+
+/** `saddle, sixty-six is the main`, `seventy-one and a half is the tap`, where the main was read off. */
+function isReadAtMain({ axis, track }: Ground, { kind, place }: Heard): boolean {
+  if (kind !== "tie-in" || place.reading !== "read" || place.counter === null) return false;
+  const main = axis.measuredFrom === "main" ? null : axis.mainCounter;
+  if (main === null || Math.abs(place.counter - main) > AT_MAIN) return false;
+  return track.points.every(({ counter }) => counter <= main + AT_MAIN);
+}
+
 /** `same hole, same counter`: nothing of the kind was told before, so it is the way in. */
 function isUnknownAgain(row: Heard): boolean {
   return row.again && row.antecedent === null && row.fault === "hole";
 }
 
+/** The pipe that goes up in the house, and the way down that the camera came: no cleanout that is passed. */
+function isOfHouse({ talk }: Ground, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "cleanout") return false;
+  if (wordsOf(talk, mark.from, mark.to) === "stack") return true;
+  return (
+    /(?<!(?:that's|there's|here's) )\bwhere (the|our|my|your)( [\w']+)?$/.test(
+      wordsOf(talk, mark.from - 4, mark.from),
+    ) ||
+    /\b(touch|use|open|close|cap|cover|leave|block|move) (the|this|that|your|my)$/.test(
+      wordsOf(talk, mark.from - 2, mark.from),
+    )
+  );
+}
+
 /** Where the camera went in, and the end of a stretch, are no findings. */
 function isSeen(ground: Ground, mark: Of<"thing">): boolean {
+  if (isOfHouse(ground, mark)) return false;
   if (mark.thing.halts !== undefined && !isStopped(ground, mark, mark.thing.halts)) return false;
   if (inSentence(ground.talk, mark.sentence).some(({ at }) => ground.track.elsewhere.has(at)))
     return false;

@@ -29,6 +29,8 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
     isRun(talk, mark) ||
     isUpBranch(talk, mark) ||
     isFilling(talk, mark) ||
+    isToBuild(talk, mark) ||
+    isPipeIntoPipe(talk, mark) ||
     isAlternative(talk, mark)
   )
     return true;
@@ -146,6 +148,29 @@ function isLip(talk: Talk, mark: Of<"thing">): boolean {
   return (
     /\b(at|on|off|over|from) the$/.test(wordsOf(talk, mark.from - 2, mark.from)) ||
     /^through (it|there|that|the hole)\b/.test(wordsOf(talk, mark.to, mark.to + 3))
+  );
+}
+
+/** `if I had to put a proper wye on it`, `to hang a new saddle on there`: what would be built. */
+function isToBuild(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "tie-in" && mark.thing.kind !== "cleanout") return false;
+  return /\b(to|could|would|should|i'd|we'd|they'd|you'd|i'll|we'll|gonna|can|must|just) (put|hang|install|set|glue|add|cut|get|build|have|use|do|plumb|tie|make)( [\w']+){0,2} (new|proper|real|decent|factory|good)$/.test(
+    wordsOf(talk, mark.from - 7, mark.from),
+  );
+}
+
+/** `in the old clay, they just shoved it in and mortared it`: the pipe into the next one, no branch. */
+function isPipeIntoPipe(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "tie-in" || !mark.thing.describes) return false;
+  if (!/\b(it|them)\b/.test(wordsOf(talk, mark.from - 1, mark.to + 2))) return false;
+  const last = talk.said.findLast(
+    ({ at, what }) => at < mark.at && (what === "thing" || what === "material"),
+  );
+  const own = inSentence(talk, mark.sentence);
+  return (
+    last?.what === "material" &&
+    mark.sentence - last.sentence <= 1 &&
+    own.every(({ what }) => what !== "clock")
   );
 }
 

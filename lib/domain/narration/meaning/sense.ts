@@ -108,7 +108,7 @@ const BACK = 3;
 
 /** The earlier mention of a thing that is plainly named again; null where it is a new one. */
 function antecedentOf(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>): Said | null {
-  if (isAnother(talk, mark)) return null;
+  if (isAnother(talk, mark) && !isLikened(talk, mark)) return null;
   if (mark.thing.describes && isNext(talk, mark)) return null;
   const before = lastOfKind(talk, mark, unreal);
   if (!before) return null;
@@ -163,10 +163,11 @@ function isThat(talk: Talk, turn: Said, mark: Of<"thing">): boolean {
 /** Named with `that`, or just after, and not read off elsewhere. */
 function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boolean {
   if (isReadElsewhere(talk, mark, before)) return false;
+  if (isKnownByNow(talk, mark) || isLikened(talk, mark)) return true;
   const back = mark.sentence - before.sentence;
   if (mark.thing.describes) return back <= 1;
   const lead = wordsOf(talk, mark.from - 3, mark.from);
-  if (/\b(that|this|those|these|them|the)$/.test(lead)) return back <= BACK;
+  if (/\b(that|this|those|these|them|the|her|his|their|its)$/.test(lead)) return back <= BACK;
   const named =
     /\b(that's|it's|that is|it is|definitely|called it)( just| only| all| basically)?( a| an| your| our| the| my| some)?$/.test(
       lead,
@@ -177,6 +178,29 @@ function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boole
     .slice(before.at + 1, mark.at)
     .some(({ what, sentence }) => what === "distance" && sentence !== before.sentence);
   return back <= 1 || (back <= BACK && !read);
+}
+
+/** Of these a line has few, and `the gas line` is the one that was found. */
+const FEW = /^(tie-in|crossing)$/;
+/** What somebody says who sees it there and then. */
+const SHOWN =
+  /\b(there's|here's|there is|here is|here comes|there goes|here|see|sees|seeing|got|comes?|coming|now|at|on|is)$/;
+
+/** `so that saddle’s a bootleg`, `I’m leaving the camera on the gas line`: with no place told and nothing pointed at. */
+function isKnownByNow(talk: Talk, mark: Of<"thing">): boolean {
+  if (!FEW.test(mark.thing.kind) || mark.thing.describes || mark.thing.many) return false;
+  const placed = inSentence(talk, mark.sentence).some(
+    ({ what }) => what === "distance" || what === "clock",
+  );
+  const [, lead = ""] =
+    /^(.*?)\b(?:that|the|her|his|their)$/.exec(wordsOf(talk, mark.from - 4, mark.from)) ?? [];
+  const named = /\b(that|the|her|his|their)$/.test(wordsOf(talk, mark.from - 1, mark.from));
+  return named && !placed && !SHOWN.test(lead.trim());
+}
+
+/** `a cleanout. Like a second cleanout, in the lawn`: what it is to be compared with. */
+function isLikened(talk: Talk, mark: Of<"thing">): boolean {
+  return /\blike (a|an|another)( [\w']+)?$/.test(wordsOf(talk, mark.from - 4, mark.from));
 }
 
 /** The last thing of its kind that was seen before it. */
@@ -237,11 +261,16 @@ function ats<M extends Said>(marks: readonly M[], test: (mark: M) => boolean): S
   return new Set(marks.filter(test).map((mark) => mark.at));
 }
 
+/** Whose it is, where `past the` stands for others. */
+const PAST_THEIRS =
+  /\b(past|beyond|before|after|behind|beside|short of) (her|his|their|my|our|its|this|these|those|that|the|your)( [\w']+)?$/;
+
 /** `past the wye`, `past that wye`; in `past that the joint is open` the joint is what was found. */
 function isPointedPast(talk: Talk, mark: Said): boolean {
   const before = talk.said[mark.at - 1];
   const whole =
     before && /\b(that|this|it|there|here)$/.test(wordsOf(talk, before.from, before.to));
+  if (PAST_THEIRS.test(wordsOf(talk, before?.to ?? 0, mark.from))) return true;
   return nearTurn(talk, mark, ["beyond", "short-of"], whole ? 0 : 1);
 }
 
@@ -265,7 +294,7 @@ function isReference(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>)
     talk.said[mark.at - 1]?.to ?? 0,
   );
   return (
-    /\b(from|since|besides|except|except for|other than|aside from|apart from|than|unlike|compared to|through|back to) (the|that|those|your)( [\w']+)?$/.test(
+    /\b(from|since|besides|except|except for|other than|aside from|apart from|than|unlike|compared to|through|back to) (the|that|those|your)( [\w']+)?$|\b(up|down) to (that|those)( [\w']+)?$/.test(
       wordsOf(talk, begins, mark.from),
     ) && lastOfKind(talk, mark, unreal) !== undefined
   );

@@ -64,21 +64,31 @@ function withOneMore(marks: readonly Mark[], words: readonly Word[]): Mark[] {
 /** Who or what joins, where only that is said: `this’ll be 408’s, comes in on the right`. */
 const WHOSE = /\b(this|somebody|someone|who|that'll|neighbor|\d{3,5}|house)\b/;
 
+/** `that’s 412, on the right` */
+const NUMBERED =
+  /^(?:that's|this is|that'll be|here's|there's) (?:number )?\d{3,5}(?:'s)?(?! (?:feet|foot|inch|dollars|bucks|point))\b/;
+
 /** `somebody else comes in here on the right`: a branch told by what it does alone. */
 export function withJoining(marks: readonly Mark[], words: readonly Word[]): Mark[] {
   const found = words.flatMap(({ sentence }, at): Mark[] => {
-    if (!/ (in|into)\b/.test(textFrom(words, at)) || !JOINS.test(textFrom(words, at))) return [];
+    const joins = / (in|into)\b/.test(textFrom(words, at)) && JOINS.test(textFrom(words, at));
+    if (!joins && !NUMBERED.test(textFrom(words, at))) return [];
     const beside = marks.filter((mark) => words[mark.from]?.sentence === sentence);
     if (beside.some(({ what }) => what === "thing")) return [];
     const read = beside.some((mark) => mark.what === "distance" && mark.distance.kind === "at");
     const lead = words.slice(Math.max(0, at - 10), at).filter((word) => word.sentence === sentence);
-    const whose = WHOSE.test(lead.map(({ text }) => text).join(" "));
+    const whose = joins && WHOSE.test(lead.map(({ text }) => text).join(" "));
     const sided = beside.some(({ what }) => what === "clock");
-    return (read && (whose || sided)) || (whose && sided)
+    return joinsHere([whose, sided, read])
       ? [{ what: "thing", thing: BRANCH, from: at, to: at + 1 }]
       : [];
   });
   return [...marks, ...found].sort((a, b) => a.from - b.from);
+}
+
+/** Two of the three: who joins, on which side, at what footage. */
+function joinsHere(told: readonly boolean[]): boolean {
+  return told.filter(Boolean).length >= 2;
 }
 
 interface Beside {

@@ -4,7 +4,13 @@ import { PLAIN_THING } from "./things.ts";
 import { ANY, type Construction, OURS } from "./told.ts";
 
 const WHO =
-  "(?:houses?|neighbors?|units?(?: \\w+)?|duplex|building|apartments?|garage|shop|kitchen|laundry|bathroom|addition|downspout|gutter|floor drain|area drain|sump(?: pump)?|sink|washer|garage drain|guest house|back house|cottage(?: \\w+)?|cabin|trailer|townhouse|condo|store|church|barn|next door)";
+  "(?:houses?|neighbors?|units?(?: \\w+)?|duplex|building|apartments?|garage|shop|kitchen|laundry(?: room)?|bathroom|bath|half bath|powder room|upstairs|basement|addition|downspout|gutter|leader|roof drain|rain drain|yard drain|patio drain|floor drain|area drain|sump(?: pump)?|sink|washer|garage drain|guest house|back house|carriage house|cottage(?: \\w+)?|cabin|trailer|townhouse|condo|store|church|barn|school|salon|restaurant|bakery|office|pool|stairwell|next door)";
+/** What is laid under streets and yards besides sewers. */
+const UTILITY =
+  "(?:gas|water|power|electric(?:al)?|fiber(?: optic)?|phone|telephone|cable(?: tv)?|tv|internet|telecom|sprinkler|irrigation|steam|propane|street ?light)";
+const LAID = "(?:services?|lines?|pipes?|mains?|conduits?|ducts?|cables?|feeds?|laterals?|tubing)";
+const ACROSS =
+  "(?:across|through|thru|crosses|crossing|bored|drilled|punched|pierces|piercing|inside(?: of)? (?:the|our|your|this|a)|in one side|passes|passing)";
 const JOINS = `(?:${anyFormOf("come join tie connect enter drop feed dump hook tap run")})`;
 
 const TIE_IN = { ...PLAIN_THING, kind: "tie-in" } as const;
@@ -23,6 +29,24 @@ export const THINGS_TOLD: readonly Construction[] = [
     // `a nail through the pipe`, `their cable goes right through our line`
     said: /\b(?:nail|screw|rebar|stake|fence post|post|bolt|cable|wire|conduit|spike|anchor|gas line|water line|auger)\b(?: [\w']+){0,5}? (?:through|thru) (?:the|our|this|your|my) (?:pipe|line|lateral|sewer)\b/g,
     means: () => ({ ...PLAIN_THING, kind: "crossing" }),
+  },
+  {
+    // `a gas service going across inside the pipe`, `fiber duct, in one side and out the other`
+    said: new RegExp(
+      String.raw`\b(?:${UTILITY} ${LAID}|conduit|duct bank|duct)\b(?: (?!for|to|the|above|below|under|over|off)[\w']+){0,4}? ${ACROSS}\b(?! (?:above|below|under|over|us|the (?:street|road|yard|alley)))`,
+      "g",
+    ),
+    means: () => ({ ...PLAIN_THING, kind: "crossing" }),
+    covers: (thing) => thing.kind === "crossing" || thing.kind === "tie-in",
+  },
+  {
+    // `this is unit ten now, on the left`, `the line from the B stairwell joins`
+    said: new RegExp(
+      String.raw`\b(?:this is|that's|here's|there's|this'll be|that'll be) (?:the |your |their )?${WHO}(?:'s)?(?: (?:now|there|here|again|then))? (?:on|off|up|to|from|over) (?:on )?(?:the|your|my|our) (?:left|right|top)\b|\b(?:line|pipe|drain) (?:from|for|off|out of) (?:the |his |her |their |your )?(?:[\w']+ ){0,2}?${WHO}(?: (?:line|drain|side))? ${JOINS}\b`,
+      "g",
+    ),
+    means: () => TIE_IN,
+    covers: (thing) => thing.kind === "tie-in",
   },
   {
     // `another house comes in here`, `this is where unit B joins`, `that’s where the neighbors hook up`
@@ -45,7 +69,7 @@ export const THINGS_TOLD: readonly Construction[] = [
   },
   {
     // `there’s your neighbor, comes in on the left`
-    said: /\b(?:there's|here's|that's|this is) (?:your|the|his|her|our) (?:\w+ )?(?:neighbors?|house next door)\b(?! (?:\w+ )?(?:tap|line|lateral|connection|wye|tee|branch|pipe|service|house|yard|tree))/g,
+    said: /\b(?:there's|here's|that's|this is) (?:your|the|his|her|our) (?:\w+ )?(?:neighbors?|house next door)(?:'s)?(?= (?:right|on|at|in|coming|comes|came|tied|ties|tying|joins|joining|enters|entering|hooked|tapped|there|here|over|too|off|from|again|i (?:think|bet|guess)|probably|maybe|and|\d+|one|two|three|four|five|six|seven|nine|ten|eleven|twelve|\w*(?:teen|eight|ty))\b|$)/g,
     means: ([words = ""], around) => {
       const next = around.slice(words.length).trim().split(" ")[0] ?? "";
       // `that’s the neighbor’s maple`: something else of his.

@@ -82,11 +82,11 @@ export const THING_WORDS: readonly Entry[] = [
   ...entries("main", PUBLIC_SEWER),
   ...entries(
     "tie-in",
-    "tie in, tie ins, tap, taps, first lateral, second lateral, third lateral, side lateral, house lead, side connection, branch line, side line, stub out, tie into, pipe coming in, line coming in, feeder, house line, line comes in, pipe comes in, line ties in, neighbor line, side pipe",
+    "tie in, tie ins, tap, taps, first lateral, second lateral, third lateral, side lateral, house lead, side connection, branch line, side line, stub out, tie into, pipe coming in, line coming in, feeder, house line, line comes in, pipe comes in, line ties in, neighbor line, side pipe, takeoff, takeoffs, side lead, branch lead, sewer lead, dead lead, stub in, reinstated opening, reinstatement, reinstated tap",
   ),
   ...entries(
     "tie-in",
-    "as the lateral, lateral, laterals, connection, connections, branch, branches, service, services, stub, inlet, opening, openings",
+    "as the lateral, lateral, laterals, connection, connections, branch, branches, service, services, stub, stubs, inlet, inlets, lead, spur, spurs, opening, openings",
     { weak: true },
   ),
   ...entries(
@@ -217,7 +217,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "crossing",
-    "crossing the pipe, cross bore, crossbore, bored through, running through the pipe, going through the pipe, goes through the pipe, conduit through, gas line through, through the middle of the pipe, pipe through the pipe, right through our pipe, through our pipe, conduit, gas line, gas pipe, crosses the pipe, cable through, utility through, right through the pipe, drilled through",
+    "crossing the pipe, cross bore, crossbore, bored through, running through the pipe, going through the pipe, goes through the pipe, conduit through, gas line through, through the middle of the pipe, pipe through the pipe, right through our pipe, through our pipe, conduit, gas line, gas pipe, crosses the pipe, utility through, right through the pipe, drilled through",
   ),
   ...entries(
     "main",
