@@ -106,9 +106,14 @@ function absorbed(rows: readonly Heard[]): Heard[] {
   return rows
     .filter((row) => !rows.some((other) => tellsOf(other, row)))
     .map((row) => {
-      const remarks = rows.filter((other) => other.kind === "remark" && tellsOf(row, other));
-      const said = [row, ...remarks].map(({ aboutRecord }) => aboutRecord).filter(Boolean);
-      return remarks.length === 0 ? row : { ...row, aboutRecord: said.join("; ") };
+      const tells = rows.filter((other) => tellsOf(row, other));
+      const said = [row, ...tells].map(({ aboutRecord }) => aboutRecord).filter(Boolean);
+      // `Fifty and a half, water. … It dips down.`
+      const read = [row, ...tells].find(
+        ({ kind, place }) => kind !== "remark" && place.reading === "read",
+      );
+      const before = read !== undefined && read.mark.at < row.mark.at;
+      return { ...row, aboutRecord: said.join("; "), place: before ? read.place : row.place };
     });
 }
 

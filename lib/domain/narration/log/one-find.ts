@@ -58,7 +58,7 @@ function has(table: Readonly<Record<string, string>>, a: Heard, b: Heard): boole
 function isOne(ground: Ground, last: Heard, row: Heard): boolean {
   if ([last, row].some(({ kind }) => /^(material|remark|main)$/.test(kind))) return false;
   if (nameOf(last) === nameOf(row) || !isAtOneSpot(ground, last, row)) return false;
-  if (isChosen(ground, last, row)) return true;
+  if (isChosen(ground, last, row) || isWithdrawn(last, row)) return true;
   if (row.another || isAcross(last, row) || isBeside(ground, last, row)) return false;
   return (
     has(GIVES_WAY, last, row) ||
@@ -136,6 +136,12 @@ function isChosen({ talk }: Ground, last: Heard, row: Heard): boolean {
   return after.from - before.to <= AT_ONCE && CHOICE.test(between);
 }
 
+/** `a tap, could be just a chip, so, a tap`: perhaps the one, but the other is what it was called before and behind. */
+function isWithdrawn(last: Heard, row: Heard): boolean {
+  const told = last.ats.some((at) => at > Math.max(...row.ats));
+  return told && isPerhaps(row);
+}
+
 /** Where the talk went over from the one to the other for the last time. */
 function lastTurn(talk: Talk, a: Heard, b: Heard): [Said, Said] {
   const ats = [...a.ats, ...b.ats].sort((one, other) => one - other);
@@ -155,9 +161,13 @@ function settled(ground: Ground, last: Heard, row: Heard): Heard {
 
 const PERHAPS = /\b(may|might|could|maybe|perhaps|possibly)\b/;
 
+function isPerhaps({ hedges }: Heard): boolean {
+  return hedges.some((hedge) => PERHAPS.test(hedge));
+}
+
 function isWorse(ground: Ground, row: Heard, other: Heard): boolean {
   if (has(MADE_OUT, other, row)) return true;
-  if (!has(GIVES_WAY, other, row) || row.hedges.some((hedge) => PERHAPS.test(hedge))) return false;
+  if (!has(GIVES_WAY, other, row) || isPerhaps(row)) return false;
   return !(isGround(ground, row) && isCalledBroken(ground, other, row));
 }
 

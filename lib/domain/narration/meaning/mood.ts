@@ -64,10 +64,10 @@ const SHOWN =
 
 /** What a fault was taken for that is none. */
 const NONE =
-  "(?:shadows?|stains?|scratch|scratches|scuffs?|scuff mark|reflection|glare|light|smudge|leaf|bubbles?|seam|mold line|wipes?|paper|toilet paper|tissue|water line|waterline|discoloration|bug|roach|nothing|lens|camera|trick of the light|piece of (?:string|paper|tape))";
+  "(?:shadows?|stains?|scratch|scratches|scuffs?|scuff mark|scrapes?|gouge|reflection|glare|light|flash|smudge|smear|streak|leaf|leaves|bubbles?|foam|seam|mold line|cobwebs?|spider|spider ?webs?(?! crack)|strings?|hair|moth|worm|rat|mouse|print|lettering|paint|wipes?|paper|toilet paper|tissue|water line|waterline|discoloration|bug|roach|nothing|lens|camera|trick of the light|piece of (?:string|paper|tape))";
 /** `looked like a hole but it’s a shadow`, `a crack. No, it’s a scratch` */
 const DISMISSED = new RegExp(
-  String.raw`^i don't think so\b|^(?:[\w']+ ){0,7}?(?:it's|its|that's|thats|it is|that is|it was|that was|turned out to be|turns out to be|is|just|only|or)(?: (?:just|only|really|actually|a|an|the|some|my|your|our|old|little|like|on|probably|maybe|might be|of)){0,4} ${NONE}\b`,
+  String.raw`^i don't think so\b|^(?:[\w']+ ){0,7}?(?:it's|its|that's|thats|it is|that is|it was|that was|turned out to be|turns out to be|is|just|only|or)(?: (?:just|only|really|actually|a|an|the|some|my|your|our|old|little|like|on|probably|maybe|might be|of)){0,4} ${NONE}\b|^(?:(?:okay|wait|oh|or|well) )*(?:no|nope|nah|naw)(?: no| wait)* (?:it's not|it isn't|it ain't|that's not|that isn't|that ain't)(?= (?:it's|that's|no)\b|$)`,
 );
 
 /** Taken for something and found to be nothing; `isFault` only: a branch is not made of light. */

@@ -49,6 +49,28 @@ const WORSE = `
   It's a plug, it's plugged solid.
   => blockage 44
 
+  Fifty-two three, this is bad. Pipe's shattered.
+  I mean there's nothing left on top, it's wide open, it's a hole.
+  => hole 52.3
+
+  Fifty-two, see that? It's cracked clean around.
+  Matter of fact it's busted, there's a piece laying over.
+  => broken 52
+
+  Thirty-eight, we got a break.
+  What kind of break? A hole?
+  Yeah a hole, fist size.
+  => hole 38
+
+  Twenty-seven, water.
+  Head's going under, so it's a belly.
+  And out at thirty-two.
+  => belly 27
+
+  Fifty and a half, pipe's in water.
+  It dips down, yeah, it's a sag.
+  => belly 50.5
+
   Thirty-three, standing water.
   That's a low spot is what that is.
   => belly 33
@@ -95,6 +117,48 @@ const SETTLED = `
   Fifty-eight, there's a root.
   Nope, that's a crack.
   => crack 58
+`;
+
+const WITHDRAWN = `
+  Forty-nine eight, another tap up top. Could be just a chip though.
+  Go back. Yeah, that's a tap, I see the pipe going up.
+  => tie-in 49.8
+
+  Thirty-three, roots. Or it might be grease hanging down.
+  Yeah, those are roots.
+  => roots 33
+
+  Fifty-five, offset. Maybe it's just an open joint.
+  Look at it from here, it's an offset.
+  => offset-joint 55
+`;
+
+const NOTHING = `
+  Twenty-four, there's a crack. No it's not, it's just a stain.
+  Forty, roots.
+  => roots 40
+
+  Twenty-four, crack. Wait, no, that's a shadow.
+  Forty, roots.
+  => roots 40
+
+  Twenty-four, there's a crack. No, it's not. It's a spider.
+  Forty, roots.
+  => roots 40
+
+  Thirty-one, I got roots. Nope, that's a cobweb.
+  Forty, crack on top.
+  => crack 40
+
+  Thirty-one, hole on the side. Never mind, that's just the light.
+  Forty, crack on top.
+  => crack 40
+
+  Thirty-one, crack on top. No, that's not bad, that's a hairline.
+  => crack 31
+
+  Thirty-one, an offset. No it's not a big one.
+  => offset-joint 31
 `;
 
 const BRANCH = `
@@ -151,6 +215,21 @@ const THROUGH = `
 `;
 
 const TWO = `
+  Thirty, joint's offset a half inch. It's cracked too at the bell.
+  => offset-joint 30; crack ?
+
+  Thirty, hole in the bottom. Roots growing up through it.
+  => hole 30; roots ?
+
+  Thirty, broken bell, and the next length is offset.
+  => broken 30; offset-joint ?
+
+  Thirty, tap on the left and the pipe's cracked below it.
+  => tie-in 30; crack ?
+
+  Thirty, roots. Thirty and a half, roots and the joint's open.
+  => roots 30; open-joint 30.5
+
   Twenty, tap on the left.
   Roots coming out of it.
   => tie-in 20; roots ?
@@ -213,6 +292,14 @@ describe("the worse of two words for one find", () => {
 
 describe("the word that the speaker settles on", () => {
   test.each(walksIn(SETTLED))("$said", expectRows);
+});
+
+describe("what it perhaps was, before the first word was said again", () => {
+  test.each(walksIn(WITHDRAWN))("$said", expectRows);
+});
+
+describe("what was no find at all", () => {
+  test.each(walksIn(NOTHING))("$said", expectRows);
 });
 
 describe("what a branch, a cleanout or a bend looked like at first", () => {
