@@ -42,7 +42,7 @@ export function axisOf(
 
 function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | null {
   if (run.looks === "upstream") return null;
-  if (endsAtMain(talk, sense)) return "access";
+  if (endsAtMain(talk, sense) || countsDown(talk, sense)) return "access";
   if (isToldFromWayIn(talk)) return "access";
   const zero = placeOfZero(talk);
   if (zero === "main") return "main";
@@ -63,6 +63,10 @@ const OTHER_SIDE =
 const NO_WAY_IN =
   /\b(no|any|find|without|missing)( (a|the|any|their|her|his))?( \w+)? (cleanout|clean out|two way)\b|\b(cleanout|clean out)( (is|was))? (buried|paved|sealed|stuck|broken|covered|gone|too|no good|won't|wouldn't|doesn't|didn't|isn't|wasn't|under)\b/g;
 
+/** `the association’s own manhole`, `the lid in their back lawn`: no manhole of the main. */
+const OWN_MANHOLE =
+  /\b(private|own|little|lawn|yard|association's|complex's|building's|on site) manhole\b|\bmanhole( ?(is|'s))?( [\w']+){0,3} (on|in|behind|between|under|beside) (the|their|our|your|his|her|its)( [\w']+)? (property|lawn|yard|lot|garden|court|courtyard|building|buildings|units?|house|patio|carport|garage)\b|\bmanhole( ?(is|'s))? (on the property|private|theirs|not the city's)\b/;
+
 /** Going up, whoever speaks of the main or the manhole before the first footage, and of no other way in, set it to zero there. */
 function isUpFromMain(talk: Talk): boolean {
   const zero = talk.said.find((mark) => mark.what === "distance" && mark.distance.from === 0);
@@ -70,18 +74,39 @@ function isUpFromMain(talk: Talk): boolean {
     (mark) => mark.what === "distance" && mark.distance.from > 0 && mark.at > (zero?.at ?? -1),
   );
   const opening = wordsOf(talk, 0, first ? first.from : talk.speech.words.length);
-  return MAIN_SIDE.test(opening) && !OTHER_SIDE.test(opening.replace(NO_WAY_IN, ""));
+  return (
+    MAIN_SIDE.test(opening) &&
+    !OTHER_SIDE.test(opening.replace(NO_WAY_IN, "")) &&
+    !OWN_MANHOLE.test(opening)
+  );
 }
 
 /** So many readings tell a way. */
 const WAY = 3;
 
-/** `and there’s the main, sixty-three`, the farthest that was read: the footage was set at the way in. */
-function endsAtMain(talk: Talk, sense: Sense): boolean {
-  const read = talk.said.filter(
+function readIn(talk: Talk, sense: Sense): Of<"distance">[] {
+  return talk.said.filter(
     (mark): mark is Of<"distance"> =>
       mark.what === "distance" && mark.distance.kind === "at" && !sense.unreal.has(mark.at),
   );
+}
+
+/**
+ * Looking downstream and drawn back, the footage falls: it was set where the camera went in. From
+ * the main it would grow.
+ */
+function countsDown(talk: Talk, sense: Sense): boolean {
+  const read = readIn(talk, sense).filter(({ distance }) => distance.base !== "main");
+  const steps = read
+    .slice(1)
+    .map(({ distance }, at) => distance.from - (read[at]?.distance.from ?? 0));
+  const falls = steps.filter((step) => step < 0).length;
+  return falls >= WAY && falls >= 3 * steps.filter((step) => step > 0).length;
+}
+
+/** `and there’s the main, sixty-three`, the farthest that was read: the footage was set at the way in. */
+function endsAtMain(talk: Talk, sense: Sense): boolean {
+  const read = readIn(talk, sense);
   const last = read.findLast(({ distance }) => distance.from > 0);
   if (last === undefined || read.length < WAY || last.distance.base === "main") return false;
   const farthest = read.every(({ distance }) => distance.from <= last.distance.from);

@@ -38,6 +38,14 @@ const AT_CLEANOUT = `
   Starting at the driveway cleanout, we ran the other half to the tap already. Zero.
   Opened up the two way by the street, pushing it uphill. Zeroed at the tee.`;
 
+/** A manhole of one's own is no part of the main. */
+const AT_PRIVATE_MANHOLE = `
+  We're at the private manhole behind the building, shooting up to the units, zero at the wall.
+  Lid's off the little manhole in the back lawn, that's theirs, going up from here. Zero.
+  In at the manhole in their parking lot, it's a private one, looking upstream, zeroed.
+  the association's own manhole between the buildings going up toward twelve zero
+  This manhole's on the property, not the city's. Zero at the pipe, heading up.`;
+
 const lines = (text: string) => text.split("\n").flatMap((line) => line.trim() || []);
 
 function heard(opening: string) {
@@ -50,6 +58,10 @@ describe("where a way up is measured from", () => {
     const { measuredFrom, drafts } = heard(opening);
     expect(measuredFrom).toBe("main");
     expect(drafts.find(({ fault }) => fault === "roots")?.fromMain).toBe(4000);
+  });
+
+  test.each(lines(AT_PRIVATE_MANHOLE))("a manhole of one's own: %s", (opening) => {
+    expect(heard(opening).measuredFrom).toBe("access");
   });
 
   test.each(lines(AT_CLEANOUT))("a cleanout: %s", (opening) => {

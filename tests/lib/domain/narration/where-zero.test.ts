@@ -150,3 +150,27 @@ test.each([
     expect.arrayContaining(PLACES.map(([, counter]) => counter)),
   );
 });
+
+// A camera that is drawn back and counts down was zeroed where it went in, whatever is said of the
+// main: from the main the footage would grow.
+const COUNTED_DOWN = `
+  Pushed her out to the main, she's sitting at the main now, sixty-three. Count it coming home.
+  So I'm at the city main, counter says sixty-three, and I'm going to read it on the way back.
+  we're in the main it's sixty three feet out from the cleanout and we'll bring her back now
+  Sixty-three at the city tap. Pulling.
+  Cleanout was zero, main's at sixty-three, here we come back up.
+  All the way out at the street, sixty-three on the screen. I look better coming back.
+`;
+const WALK_BACK =
+  "0:40 Offset joint, fifty-one.\n1:20 Crack at thirty-five.\n1:50 Roots. Twenty-two.\n2:20 Wye on the left, ten.\n2:50 Zero, back in the cleanout.";
+
+test.each(linesOf(COUNTED_DOWN))("counted down on the way back: %s", (opening) => {
+  const { drafts, measuredFrom } = draftLog(`0:02 ${opening}\n${WALK_BACK}`, {
+    looks: "downstream",
+    measuredFrom: null,
+    mainCounter: null,
+  });
+  expect(measuredFrom).toBe("access");
+  const places = drafts.map(({ kind, fault, counter }) => [fault ?? kind, counter]);
+  expect(places).toEqual([...PLACES].reverse());
+});
