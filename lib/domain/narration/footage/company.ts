@@ -190,7 +190,8 @@ function isSomethingElse(talk: Talk, mark: Of<"distance">): boolean {
     isListed(talk, mark) ||
     isSubject(talk, mark) ||
     isHouse(talk, mark) ||
-    isSizeInstead(talk, mark)
+    isSizeInstead(talk, mark) ||
+    isHourAgain(talk, mark)
   );
 }
 
@@ -338,6 +339,23 @@ function isSizeInstead(talk: Talk, mark: Of<"distance">): boolean {
     size.sentence === mark.sentence &&
     isTurn(turn, "correction", "negation") &&
     SIZES.has(mark.distance.from)
+  );
+}
+
+/** So many sentences on, its number alone is still the hour just told. */
+const HOUR_BACK = 2;
+
+/** `on the left like nine o’clock, he says don’t forget the clock, so yeah nine`: the hour once more. */
+function isHourAgain(talk: Talk, mark: Of<"distance">): boolean {
+  const last = talk.said
+    .slice(0, mark.at)
+    .findLast(({ what }) => what === "clock" || what === "distance");
+  return (
+    last?.what === "clock" &&
+    last.clock * 100 === mark.distance.from &&
+    mark.distance.to === null &&
+    mark.sentence - last.sentence <= HOUR_BACK &&
+    /\b(clock|o'clock|oclock)\b/.test(wordsOf(talk, last.from, mark.from))
   );
 }
 

@@ -4,6 +4,7 @@ import { keyOf } from "../../say/key.ts";
 import { axisOf, counterOf, fromMainOf } from "../footage/axis.ts";
 import { withoutStrangers } from "../footage/company.ts";
 import { withoutCorrected } from "../footage/correct.ts";
+import { withoutCounted } from "../footage/counted.ts";
 import { type Ground, groundOf } from "../footage/ground.ts";
 import { inOrder, placeAt } from "../footage/place.ts";
 import { withRepaired } from "../footage/repaired.ts";
@@ -44,7 +45,9 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const transcript = parseTranscript(text);
   const speech = speechOf(transcript.cues, transcript.format);
   const talk = withoutCorrected(
-    withoutStrangers(withRepaired(withoutDepthCalls(talkOf(speech, marksIn(speech.words))))),
+    withoutStrangers(
+      withRepaired(withoutCounted(withoutDepthCalls(talkOf(speech, marksIn(speech.words))))),
+    ),
   );
   const sense = senseOf(talk);
   const said = mainSaid(groundOf(talk, sense, axisOf(talk, sense, { run, mainSaid: null })));

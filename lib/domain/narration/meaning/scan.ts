@@ -164,7 +164,7 @@ function withChoices(marks: readonly Mark[], words: readonly Word[]): Mark[] {
     if (last && isOfLength(last, mark)) joined[joined.length - 1] = { ...mark, from: last.from };
     else if (last && isReadClosely(last, mark))
       joined[joined.length - 1] = { ...mark, from: last.from };
-    else if (last && together && isGuess(last, mark) && !isCountedOff(mark, words))
+    else if (last && together && isGuess(last, mark) && !isCountedOff(last, mark, words))
       joined[joined.length - 1] = guess(last, mark);
     else joined.push(mark);
   }
@@ -214,9 +214,16 @@ function isRoughBefore(marks: readonly Mark[], mark: Mark, words: readonly Word[
   return mark.distance.to === null && apart > 0 && apart < 100 && between && mark.from > last.to;
 }
 
-/** `thirty-two, thirty-four`: bare numbers are read off one after another as the camera goes; a guess says so. */
-function isCountedOff(mark: Mark, words: readonly Word[]): boolean {
-  const said = textOf(words.slice(mark.from, mark.to));
+const FEET = /\b(feet|foot|ft)\b/;
+
+/**
+ * `thirty-two, thirty-four`, `four feet, five feet`: read off one after another as the camera goes;
+ * a guess says so, or has its feet once: `forty-five, forty-six foot`.
+ */
+function isCountedOff(last: Mark, mark: Mark, words: readonly Word[]): boolean {
+  const [first, second] = [last, mark].map(({ from, to }) =>
+    FEET.test(textOf(words.slice(from, to))),
+  );
   const sentence = words[mark.from]?.sentence;
   const around = textOf(
     words
@@ -224,7 +231,7 @@ function isCountedOff(mark: Mark, words: readonly Word[]): boolean {
       .filter((word) => word.sentence === sentence),
   );
   return (
-    !/\b(feet|foot|ft)\b/.test(said) &&
+    first === second &&
     !/\b(or|maybe|about|around|like|say|somewhere|roughly|call|probably|guess|ish|at|between|think)\b/.test(
       around,
     )

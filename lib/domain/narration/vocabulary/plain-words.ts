@@ -15,7 +15,7 @@ const PLAIN = new Set(
    big small bad worse worst good clear open long short deep depth half quarter quarters
    es el la los las en de y aqui ya con un una
    let let's him them something somewhere somebody someone somebody's someone's everything nothing thing
-   bunch ton couple piece chunk spot section kind sort full drop drops dropping broke breaks enter enters entering calling show shows showing seeing much them em us whole
+   bunch ton couple piece chunk spot section stick segment length coupling kind sort full drop drops dropping broke breaks enter enters entering calling show shows showing seeing much them em us whole
    s ' @ # & + -`.split(/\s+/),
 );
 

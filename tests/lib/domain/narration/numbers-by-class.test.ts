@@ -133,6 +133,13 @@ const NO_FOOTAGE: Readonly<Record<string, string>> = {
     The water table's about eleven feet.
     It won't freeze at nine feet.
     Anything above six feet freezes up here.`,
+  "the hour once more": `
+    Roots at nine o'clock, I mean the clock, so yeah nine.
+    It's at ten o'clock. Ten, yeah.
+    Crack, eleven o'clock, call it eleven.
+    That's nine o'clock. He says say the clock. So nine.
+    Twelve o'clock, straight up, twelve.
+    It's around ten o'clock, ten or so.`,
   "what is so long": `
     Four foot drop in here.
     There's a six foot fall to the road.
