@@ -1,5 +1,5 @@
 import type { Word } from "../transcript/word.ts";
-import { inClause, type Of, type Said, type Talk } from "./said.ts";
+import { inClause, labelOf, type Of, type Said, type Talk } from "./said.ts";
 import { partsOf } from "./sentences.ts";
 
 /** Words by which somebody points at what is there. */
@@ -12,7 +12,7 @@ const KIND =
   /^(that's|this is|it's) what (roots|trees|clay|cast|people|they) (do|does)|\b((this|that) (kind|type|sort|brand|stuff) of|these old|those old|this old|that old) [\w']+( [\w']+)? (gets?|pulls?|cracks?|breaks?|rots?|rusts?|does|do|goes|go|will|fails?)\b|\b(in|on|of|with) one of (these|those)\b|\b(they|roots|trees|it'll|they'll|people) (do|does) that\b/;
 /** What others or the speaker did at another time, with the time told. */
 const DONE_BEFORE =
-  /\b(we|i|they|he|she|guys?|plumbers?|crew|company|city|owners?|somebody|landlord|seller)( \w+)? (cut|cleared|cleaned|snaked|rodded|jetted|pulled|punched|replaced|fixed|patched|lined|dug|repaired|broke|hit|had|did|saw|found|put)\b|\bthere (was|were)\b/;
+  /^(had|did|saw|found|ran) (a|an|one|some)\b|\b(we|i|they|he|she|guys?|plumbers?|crew|company|city|owners?|somebody|landlord|seller)( \w+)? (cut|cleared|cleaned|snaked|rodded|jetted|pulled|punched|replaced|fixed|patched|lined|dug|repaired|broke|hit|had|did|saw|found|put)\b|\bthere (was|were)\b/;
 const BEFORE =
   /\b(last (week|month|year|spring|summer|fall|winter|time|job|guy|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(a|two|three|few|couple) (years?|months?|weeks?) (ago|back)|yesterday|years ago|in (january|february|march|april|may|june|july|august|september|october|november|december)|back in|the last (guy|crew|company|one)|another job|next door)\b/;
 /** `my uncle had a belly like that`, `we did one on Birch`, `that was the other job`: seen in another pipe. */
@@ -25,17 +25,22 @@ const ELSEWHERE = new RegExp(
     String.raw`\b(?:had|did|saw|found|dug|remember|reminds? me of|reminded me of|like)(?: (?:a|one|another|this|that|the)){0,2}(?: (?:one|job|line|house|lateral)){0,2} (?:(?:over|down|out|up) )?(?:on|in|at|over on) (?!the |this |that |it|my |our |your |both |top|left|right|here|there|about|a |an |each |one |two |\d)[\w']+`,
     String.raw`\b(?:that|the) one (?:over |down |up |out |back )?(?:on|at|by) (?!the |this |that |it|my |our |your |left|right|top|here|there|\d)[\w']+ (?:we|i|they)\b`,
     String.raw`\b(?:house|one|job|place|line) (?:i|we|they) (?:did|had|saw|ran|lined|dug)\b`,
+    String.raw`\b(?:i|we) (?:did|had|ran|saw|lined|dug) one\b|\bmine (?:was|had|is|has|got)\b|\bmy (?:own )?(?:house|place)\b|\bthe other (?:house|one|place) (?:was|had|did)\b|\bthat one had the\b`,
+    String.raw`^(?:and )?(?:told|telling) (?:her|him|them|me|us) (?:it|that|she|he|they|there|the)\b`,
   ].join("|"),
 );
 /** `lady in forty-two had hers lined`. */
 const THEIRS = /\b(had|got|needs|needed|have|has|replaced|lined|did) (his|hers|theirs)\b/;
+/** Told on of another job: `that was forty feet in and it was a wrench`. */
+const WENT_ON =
+  /^(?:(?:and|but|so|well|yeah|no|oh) )*(?:that|it|they|he|she|we|you)(?: (?:one|just|really))? (?:was|were|had|did|took|ran|lost|found|broke|ended|turned)\b/;
 /** From here on what was told is told once more. */
 const RECAP =
   /\b(to sum (it )?up|sum it up|in summary|summary|summing up|recap|to recap|all told|altogether|so overall|in closing|to wrap (it )?up|wrapping up|(read|go over|going over|run through|run over|say) (me|it|that|them|this|these|those|everything)( all)?( back| over| again| through| one more time)+|read back|one more time for|to review|in review|(today|here) we (found|saw|have found))\b/;
 
 /** Clauses of sentences that make no rows: what is so in general, and what sums up. */
 export function asideClauses(talk: Talk): Set<number> {
-  const aside = new Set<number>();
+  const aside = awayClauses(talk);
   let recap = false;
   for (const part of partsOf(talk.speech.words)) {
     const text = part.map((word) => word.text).join(" ");
@@ -45,6 +50,20 @@ export function asideClauses(talk: Talk): Set<number> {
       for (const { clause } of part) aside.add(clause);
   }
   return aside;
+}
+
+/** Clauses that go on telling of another job. */
+function awayClauses(talk: Talk): Set<number> {
+  const found = new Set<number>();
+  let away = false;
+  for (const part of partsOf(talk.speech.words)) {
+    const text = part.map((word) => word.text).join(" ");
+    const here = POINTING.test(text) || /\b(?:here|now|this)\b/.test(text);
+    const on: boolean = away && WENT_ON.test(text);
+    away = !here && (on || BEFORE.test(text) || ELSEWHERE.test(text));
+    if (away && WENT_ON.test(text)) for (const { clause } of part) found.add(clause);
+  }
+  return found;
 }
 
 /** So many things told before, named in one sentence with no footage, are gone through once more. */
@@ -83,10 +102,6 @@ function isSameChange(talk: Talk, marks: readonly Said[]): boolean {
   const last = before.at(-1);
   const other = before.findLast((material) => material !== last);
   return told.size === 2 && told.has(last ?? "unknown") && told.has(other ?? "unknown");
-}
-
-function labelOf({ thing }: Of<"thing">): string {
-  return thing.fault ?? thing.kind;
 }
 
 function isKnown(talk: Talk, mark: Of<"thing">, before: number): boolean {

@@ -1,5 +1,5 @@
 import type { Word } from "../transcript/word.ts";
-import { inClause, inSentence, type Said, type Talk, wordsOf } from "./said.ts";
+import { inClause, inSentence, labelOf, type Of, type Said, type Talk, wordsOf } from "./said.ts";
 import { partsOf } from "./sentences.ts";
 
 /**
@@ -9,7 +9,7 @@ import { partsOf } from "./sentences.ts";
 const SEEING = new RegExp(
   [
     String.raw`\b(?:can|could|will|'ll|might|should|may|\w+'ll|\w+'d|gotta|have to|has to|need to|want to|going to|gonna|let me|let us|let's|lets|as|till|until)(?: (?:you|we|i|they|one|just|really|kind of|sort of|still|also|always|usually|definitely|almost|probably|actually|even|barely|hardly|easily|be able to|like to|have to|go ahead and|can|could|try to|kind|of)){0,3} (?:see|seeing|tell|notice|look|looking|looks|watch|make out|hear|read|say|call|calling|spot|show|point|note|mark|log|put down|write|guess|reckon|figure|describe|zoom|back|pull|turn|spin|pan|tilt|hold (?:here|it|up|on|still|right|a)|stop|pause|rinse|wipe|keep going|keep pushing|go (?:past|by|back|on|up|down|through|over|around|slow|ahead)|get (?:past|by|closer|a (?:picture|still|shot|look|better|good)|around|through|back|up|over|the light|rid)|come (?:around|back|up)|move|pass|push|take a (?:picture|look|still|shot))\b`,
-    String.raw`\b(?:if|when) (?:you|we|i)(?: just| really| can| ever)? (?:look|watch|notice|zoom|squint|pause|turn|freeze|slow|ask|remember|recall|seen|saw|had)\b|\bif i\b|\b(?:that's|this is) what [\w']+(?: [\w']+)? looks? like\b|\b(?:not|ain't|isn't) supposed to be\b`,
+    String.raw`\b(?:if|when) (?:you|we|i)(?: just| really| can| ever)? (?:look|watch|notice|zoom|squint|pause|turn|freeze|slow|ask|remember|recall|seen|saw)\b|\bif i(?:'m| am|'d| had to (?:say|guess|call|pick))\b|\b(?:that's|this is) what [\w']+(?: [\w']+)? looks? like\b|\b(?:not|ain't|isn't) supposed to be\b`,
     String.raw`\b(?:that|this|these|those|which)(?:'ll| will|'d| would| has to| gotta| must| might| may| could| is going to| is gonna)?(?: have)?(?: (?:to|gonna|going to|got to|gotta))? be(?:en)?\b`,
     String.raw`\b(?:that's|this is|here's)(?: probably| likely| just)? (?:going to|gonna|got to|gotta) be\b`,
     String.raw`\b(?:might|may|could|must)(?: very well| also| even| just| actually)? (?:have been|be)\b(?! (?:worse|able))`,
@@ -25,7 +25,8 @@ const REPAIR = String.raw`\b(?:dig|digging|fix|fixing|repair|repairing|cut|cutti
 const MOOD = new RegExp(
   [
     // what is so in general
-    String.raw`\b(?:always|usually|sometimes|typically|typical|generally|normally|often|in general|as a rule|times out of|scale of|whenever|every time|any time|tends? to|most (?:of )?(?:the |these |those )?(?:houses|people|lines|pipes|laterals|joints|places|folks)|every (?:second|third|other|house|single)|(?:is|are) good for|what happens|any [\w']+ is|a place (?:for|where)|you never|never want)\b`,
+    String.raw`(?<=^(?:(?:so|well|and|but|yeah|no|because|see) ){0,2}an? [a-z]+ )(?:never|don't|doesn't|can't|won't)\b|\b(?:always|usually|sometimes|typically|typical|generally|normally|often|in general|as a rule|times out of|scale of|whenever|every time|any time|tends? to|most (?:of )?(?:the |these |those )?(?:houses|people|lines|pipes|laterals|joints|places|folks)|every (?:second|third|other|house|single)|(?:is|are) good for|what happens|any [\w']+ is|a place (?:for|where)|you never|never want)\b`,
+    String.raw`^(?:(?:so|well|and|but|yeah|no|because|see) )*(?!(?:this|us|yes|guys|boss)\b)[a-z]+s (?:don't|do not|never|won't|can't|aren't|do|will)\b|\b(?:you|they) (?:can't|cannot|don't|won't|never)(?! (?:even |hardly |really )*(?:see|tell|make|get|know)\b)|\bthe thing (?:about|with)\b|\b(?:two|three|all) kinds of\b|\b(?:a|the|that) saying\b|\ba (?:robot|machine|cutter|guy|crew|plumber|contractor) (?:goes|comes|gets|cuts|runs)\b|\b(?:we|i|they|you) only (?:do|go|look|run|clean|cut|work|take|come)\b`,
     // why, and what of it
     String.raw`\b(?:that's|that is|which is|this is|it's) (?:what|how|why|because|from|due|caused|where (?:the|all the|all your|your|those|these))\b(?! (?:i|we) (?:see|saw|got|have|found|was|were|am|are|call|called|mean|meant)\b)(?! (?:here|there|about|\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty)\b)`,
     // what could, would, should or must happen
@@ -36,8 +37,10 @@ const MOOD = new RegExp(
     String.raw`\b(?:you|y'all|you guys|they|we|anybody) (?:got|have|see|seen|seeing|find|get|getting) any\b`,
     // what somebody is told to do
     String.raw`^(?:(?:okay|hey|alright|and|so|now) )*(?:put|hand|grab|bring|throw|pass|fetch|tell|ask)\b(?! (?:it|that|this|them) (?:down|in))`,
+    String.raw`^(?:(?:okay|hey|alright|and|so|now|please) )*(?:don't|do not|never) (?:anybody|anyone|nobody|you|let|touch|run|flush|use|open|go|put|jam|dig|ever)\b`,
     // what is to be mended
     REPAIR,
+    String.raw`\bto be (?!able|honest|fair|sure|clear|safe|seen)\w+(?:ed|ut|ug|ne)\b`,
     // what is sought
     String.raw`\b(?:look(?:ing|s)? for|watch(?:ing)? (?:out )?for|keep an eye|eyes? (?:open|out|peeled)|on the lookout|hunting for|trying to|try to|ready for|wondering|wonder|search(?:ing)? for|remember)\b`,
     // what solids do
@@ -57,7 +60,7 @@ const POINTING =
 
 /** `roots will kill`, `cracks always get worse`: what anything of its kind does. */
 const OF_ITS_KIND =
-  /^(?:(?:pipe|joint|line|tile|one|hub) )?(?:(?:you|we|they|i) (?:can|could|would|should|might)|always|usually|sometimes|typically|generally|normally|often|gotta|got to|has to|have to|can|will|would|wouldn't|would've|could|might look|could look|tends?|loves?|likes?|gets?|goes|go|will|gonna|are (?:going to|gonna|good for)|is (?:where|when|how|good for)|do|does|follow|find|finds|happens?|come (?:in|from)|grow|want|form|build)\b/;
+  /^(?:(?:pipe|joint|line|tile|one|hub) )?(?:(?:you|we|they|i) (?:can|could|would|should|might)|always|usually|sometimes|typically|generally|normally|often|never|don't|doesn't|can't|won't|to be|gotta|got to|has to|have to|can|will|would|wouldn't|would've|could|might look|could look|tends?|loves?|likes?|gets?|goes|go|will|gonna|are (?:going to|gonna|good for)|is (?:where|when|how|good for)|do|does|follow|find|finds|happens?|come (?:in|from)|grow|want|form|build)\b/;
 /** What is shown and not spoken of in general: `these cracks`, `a few roots`. */
 const SHOWN =
   /\b(this|that|these|those|your|slight|little|small|bit of|minor|major|bad|heavy|light|few|couple|another|same|got|see|here|there's|here's)( [a-z]+)?$/;
@@ -69,6 +72,13 @@ const NONE =
 const DISMISSED = new RegExp(
   String.raw`^i don't think so\b|^(?:[\w']+ ){0,7}?(?:it's|its|that's|thats|it is|that is|it was|that was|turned out to be|turns out to be|is|just|only|or)(?: (?:just|only|really|actually|a|an|the|some|my|your|our|old|little|like|on|probably|maybe|might be|of)){0,4} ${NONE}\b|^(?:(?:okay|wait|oh|or|well) )*(?:no|nope|nah|naw)(?: no| wait)* (?:it's not|it isn't|it ain't|that's not|that isn't|that ain't)(?= (?:it's|that's|no)\b|$)`,
 );
+
+/** `no it’s not`, `and it isn’t`, said right behind it and of nothing else. */
+const NOT_SO =
+  /^(?:[\w']+ ){0,2}?(?:\. )?(?:(?:and|but|no|nope|nah|oh|wait) )*(?:(?:it|that) (?:isn't|ain't|wasn't|is not)|(?:it's|that's) not)(?= (?:\.|it's|it is|that's|no|just|skip|never)(?: |$))/;
+/** What a speaker does not write down, he has judged. */
+const KEPT_OUT =
+  /\b(?:i|we|i'm|i'd|we're|they)(?: really| usually| normally| just)? (?:don't|do not|won't|wouldn't|not|ain't)(?: even| usually| really)? (?:log|logging|write|writing|count|counting|report|reporting|noting|marking|flagging|list|listing|recording)(?: up| down)? (?:it|that|those|them|these|this|fins)\b|\bnot (?:enough|worth|even enough) (?:to )?(?:count|note|log|call|write|mark|report|mention)\w*|\bskip (?:it|that|this|those)\b|\bleave (?:it|that|this|those) (?:out|off)\b|\b(?:don't|do not) (?:write|log|count|mark|note) (?:it|that|this|those)\b/;
 
 /** Taken for something and found to be nothing; `isFault` only: a branch is not made of light. */
 export function isDismissed(talk: Talk, mark: Said): boolean {
@@ -82,8 +92,27 @@ export function isDismissed(talk: Talk, mark: Said): boolean {
   const text = behind.join(" ");
   return (
     DISMISSED.test(text) ||
+    isKeptOut(talk, mark) ||
     new RegExp(`\\b(?:not|isn't|ain't) (?:really )?(?:a|an) ${named}\\b`).test(text)
   );
+}
+
+/** Taken back, or left out of the log, before anything else is told. */
+function isKeptOut(talk: Talk, mark: Of<"thing">): boolean {
+  const next = talk.said.find(
+    (other) =>
+      other.from >= mark.to &&
+      ((other.what === "thing" && labelOf(other) !== labelOf(mark)) ||
+        (other.what === "distance" && other.distance.kind === "at")),
+  );
+  const end = Math.min(next?.from ?? mark.to + 24, mark.to + 24);
+  let text = "";
+  for (let at = mark.to; at < end; at += 1) {
+    const [last, word] = [talk.speech.words[at - 1], talk.speech.words[at]];
+    if (!word || word.sentence - mark.sentence > 3) break;
+    text += `${last?.sentence === word.sentence ? "" : ". "}${word.text} `;
+  }
+  return NOT_SO.test(`${text}.`) || KEPT_OUT.test(text);
 }
 
 /** Things and materials that are told of, and not as seen here: what would happen, always does, or is to be done. */

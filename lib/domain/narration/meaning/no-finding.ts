@@ -1,4 +1,4 @@
-import { isPassing, ownBehind } from "./passing.ts";
+import { isOfOther, isPassing, ownBehind } from "./passing.ts";
 import {
   clauseWords,
   inClause,
@@ -19,6 +19,7 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
     return true;
   if (
     isPassing(talk, mark) ||
+    isOfOther(talk, mark) ||
     isOtherWord(talk, mark) ||
     isOfTieIn(talk, mark) ||
     isPartOfName(talk, mark)
@@ -226,7 +227,7 @@ function isPlugOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
 }
 
 /** So many sentences on, a plug is still that of the branch just told. */
-const PLUGGED = 2;
+const PLUGGED = 3;
 
 /** `roots poking in`: told of the roots. */
 function isOfRoots(talk: Talk, mark: Of<"thing">): boolean {
@@ -248,6 +249,13 @@ function isHoleOfTap(talk: Talk, mark: Of<"thing">): boolean {
   )
     return true;
   if (!/^(hole|broken|crack)$/.test(mark.thing.fault ?? "")) return false;
+  // `a round hole with a pipe behind it`
+  if (
+    /^(?:in it )?(?:with|and) (?:a|an|another|some) (?:\w+ )?(?:pipe|line)\b/.test(
+      ownBehind(talk, mark, 5),
+    )
+  )
+    return lastTold(talk, mark)?.thing.kind === "tie-in";
   const byHand =
     /\b(they|somebody|someone|he|plumber|guy)( \w+)?( (made|broke|busted|knocked|cut|chopped|put|beat))?( a| the)?$/.test(
       wordsOf(talk, mark.from - 5, mark.from),

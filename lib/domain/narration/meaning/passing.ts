@@ -13,7 +13,7 @@ const OPEN = /^(?:hole|broken|collapsed|open-joint)$/;
 
 /** Parts of a pipe, and what it is made of, where something lies. */
 const OF_PIPE = new Set(
-  "floor walls sides roof ceiling channel trough bed iron clay tile cast concrete plastic pvc abs liner lining sag belly dip low swale bend elbow wye tee tap sewer joints bells hubs coupling fitting transition corner edge lip rest stretch area trap offset stub riser run pipe line lateral side bottom wall crown invert joint hub bell main sections ring way cleanout stack middle center inside crack hole roots boot".split(
+  "floor walls sides roof ceiling channel trough bed iron clay tile cast concrete plastic pvc abs liner lining sag belly dip low swale bend elbow wye tee tap sewer joints bells hubs coupling fitting transition corner edge lip rest stretch area trap offset stub riser run pipe line lateral side bottom wall crown invert joint hub bell main sections ring way cleanout stack middle center inside crack hole roots boot mortar grout cement flange seal gasket repair patch collar sleeve terracotta old upper lower".split(
     " ",
   ),
 );
@@ -32,6 +32,41 @@ const GOES =
   /^(?:(?:in|on|along|at|across) the [\w']+ )?(?:(?:but|and|so|that|which|it|is|it's|that's|still|just|all|keeps|kind of|a little|pretty|really|was) )*(?:flowing|moving|draining|trickl\w+|dribbl\w+|flows|moves|drains|passing|runs? (?:right )?(?:over|through|past|by|down|across|around|along)|running(?! (?:in|out))|coming (?:down|by|along|at)|going (?:through|by|down|past|right)|(?:still |just |a little |pretty )*(?:up|down|low|high)\b|(?:drops?|dropped|goes|went) away|gone|done)\b/;
 /** What stands is told as moving only by its denial. */
 const STILL = /\b(?:not|isn't|ain't|doesn't|don't|barely|hardly|never)\b/;
+
+/** `the window cracked`, `my phone is broken`: done to something that no pipe has. */
+const DONE_TO =
+  /\b(?:the|my|his|her|your|their|our) ([\w']+)(?: (?:is|are|was|has|had|have|got|been|just|all|a|an))*$/;
+const HAPPENS_TO =
+  /^(?:crack(?:s|ed)?|broke|broken|busted|leak(?:s|ing)?|dropped|separated|drips?|dripping)$/;
+const SOMEBODY =
+  /\b(?:somebody|someone|guy|he|she|i|we|they|you|kid|kids|plumber|camera|head)(?: (?:just|had|must have|have|almost|all))?$/;
+
+/** Told of something else than the pipe: `window cracked`, `red as a brick`, `a wrench somebody dropped`. */
+export function isOfOther(talk: Talk, mark: Of<"thing">): boolean {
+  const own = wordsOf(talk, mark.from, mark.to);
+  const before = ownBefore(talk, mark, 6);
+  const behind = ownBehind(talk, mark, 4);
+  if (/\bas an?$|\b(?:that|this|those|these) (?:kinds?|sorts?|types?) of$/.test(before))
+    return true;
+  if (
+    own === "brick" &&
+    /^(?:thing|manhole|wall|wye|one|work|street|building|house|main)\b/.test(behind)
+  )
+    return true;
+  if (mark.thing.kind !== "fault") return false;
+  if (/^(?:dropped|fell in|broke|drop)$/.test(own) && SOMEBODY.test(before)) return true;
+  if (/^drips?$/.test(own) && /^of (?!water)/.test(behind)) return true;
+  if (!HAPPENS_TO.test(own)) return false;
+  const noun = DONE_TO.exec(before)?.[1] ?? "pipe";
+  const known = talk.said.some(
+    (other) =>
+      other.what !== "turn" &&
+      other.from < mark.from &&
+      mark.from - other.to <= 3 &&
+      wordsOf(talk, other.from, other.to).split(" ").includes(noun),
+  );
+  return !known && !isPlain(noun) && !OF_PIPE.has(noun);
+}
 
 /** Dirt and water that are no find: on their way, somewhere else, or told of the find before. */
 export function isPassing(talk: Talk, mark: Of<"thing">): boolean {

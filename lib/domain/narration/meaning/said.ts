@@ -69,6 +69,11 @@ export function isTurn(mark: Mark | undefined, ...turns: readonly string[]): boo
   return mark?.what === "turn" && turns.includes(mark.turn);
 }
 
+/** What is one kind of row: the fault, else the kind. */
+export function labelOf({ thing }: Of<"thing">): string {
+  return thing.fault ?? thing.kind;
+}
+
 /** The words of a span, small letters, one space between. */
 export function wordsOf(talk: Talk, from: number, to: number): string {
   return talk.speech.words

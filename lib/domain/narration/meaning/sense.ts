@@ -7,6 +7,7 @@ import {
   inClause,
   inSentence,
   isTurn,
+  labelOf,
   type Of,
   type Said,
   spanAt,
@@ -37,6 +38,7 @@ export function senseOf(talk: Talk): Sense {
   for (const mark of talk.said)
     if (aside.has(mark.clause) || isUnreal(talk, mark, { claiming, unreal })) unreal.add(mark.at);
   const things = talk.said.filter((mark): mark is Of<"thing"> => mark.what === "thing");
+  for (const mark of things) for (const at of takenBack(talk, mark)) unreal.add(at);
   return {
     unreal,
     recordClauses,
@@ -53,6 +55,33 @@ export function senseOf(talk: Talk): Sense {
       }),
     ),
   };
+}
+
+/** So many sentences on, it is still spoken of whether it is one. */
+const DOUBT = 12;
+/** `so it isn’t a hole`, `don’t call it an offset`. */
+const DENIED =
+  /\b(?:isn't|ain't|not|wasn't|(?:don't|wouldn't|won't|not) (?:call|calling) (?:it|that|this)) (?:really )?(?:a|an)$/;
+
+/** What was named so, no other footage read off since, and now is said to be none. */
+function takenBack(talk: Talk, mark: Of<"thing">): number[] {
+  if (!DENIED.test(wordsOf(talk, mark.from - 5, mark.from))) return [];
+  const alike = (old: Said) => old.what === "thing" && labelOf(old) === labelOf(mark);
+  const read = talk.said.findLast(
+    (old) =>
+      old.at < mark.at &&
+      old.what === "distance" &&
+      old.distance.kind === "at" &&
+      !inSentence(talk, old.sentence).some(alike),
+  );
+  return talk.said.flatMap((old) =>
+    alike(old) &&
+    old.at <= mark.at &&
+    old.at > (read?.at ?? -1) &&
+    mark.sentence - old.sentence <= DOUBT
+      ? [old.at]
+      : [],
+  );
 }
 
 const CALLED = /^(call|calling) (that|this|it)$/;
