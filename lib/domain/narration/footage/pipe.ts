@@ -49,11 +49,23 @@ interface Told {
   readonly current: Material | null;
 }
 
+/** What a bare word may be short for: `iron` behind ductile iron, `plastic` behind ABS. */
+const SHORT_FOR: ReadonlyMap<string, string> = new Map([
+  ["iron", "ductile-iron"],
+  ["plastic", "abs"],
+  ["plastic pipe", "abs"],
+]);
+
+/** `it’s ductile. It’s iron for a short way only.`: the same pipe in fewer words. */
+function isLooselyNamed(talk: Talk, mark: Said, current: Material | null): boolean {
+  return current !== null && SHORT_FOR.get(wordsOf(talk, mark.from, mark.to)) === current;
+}
+
 function withTold(ground: Ground, mark: Of<"material">, told: Told): Told {
   const { rows, current } = told;
   const last = rows.at(-1);
   const past = rows.slice(0, -1);
-  if (isGoneThrough(ground, mark, rows)) return told;
+  if (isGoneThrough(ground, mark, rows) || isLooselyNamed(ground.talk, mark, current)) return told;
   if (last && isPutRight(ground, mark, last))
     return { rows: [...past, { ...last, ...namedAs(last, mark) }], current: mark.material };
   const row = toldBySpan(ground, mark, { current, last }) ?? toldByChange(ground, mark, current);
@@ -88,7 +100,7 @@ function isPutRight({ talk, track }: Ground, mark: Of<"material">, last: PipeSai
   if (between.some(({ what }) => what === "distance" || what === "thing")) return false;
   if (track.points.some(({ at }) => at > last.mark.at && at < mark.at)) return false;
   const words = wordsOf(talk, last.mark.to, mark.from);
-  if (isChange(talk, mark) || isChange(talk, last.mark)) return false;
+  if (between.some((other) => isTurn(other, "change"))) return false;
   return RIGHTED.test(words) && !MOVED_ON.test(words);
 }
 

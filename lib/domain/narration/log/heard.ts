@@ -213,7 +213,8 @@ function isEntry(ground: Ground, mark: Of<"thing">): boolean {
 
 /** `out of the water`, `that’s the end of the roots`. */
 export function isStretchEnd(ground: Ground, mark: Said): boolean {
-  if (mark.what === "thing" && mark.thing.kind === "main") return false;
+  // `came out at a cleanout`
+  if (mark.what === "thing" && /^(main|cleanout)$/.test(mark.thing.kind)) return false;
   const before = ground.talk.said[mark.at - 1];
   return (
     before !== undefined &&
@@ -292,7 +293,7 @@ function sidesOf(ground: Ground, mark: Of<"thing">): number[] {
 }
 
 function heardPipe(ground: Ground): Heard[] {
-  return pipeSaid(ground).map((said): Heard => {
+  const rows = pipeSaid(ground).map((said): Heard => {
     const [own] = placesOf(ground, said.mark);
     const spot = beginning(ground, said.begins) ??
       own ?? {
@@ -316,6 +317,23 @@ function heardPipe(ground: Ground): Heard[] {
       notes: [said.note, spot.note].filter((note) => note !== ""),
       clauses: spanOf([said.mark.clause, ...(spot.clause === null ? [] : [spot.clause])]),
     };
+  });
+  const kept: Heard[] = [];
+  for (const row of rows) if (!isChangeAgain(kept, row)) kept.push(row);
+  return kept;
+}
+
+/** So near, hundredths of a foot, a change of the pipe is the one that was told. */
+const SAME_CHANGE = 100;
+
+/** `so it’s clay up to forty-five and then iron, forty-five`: either side of a change, where it was told. */
+function isChangeAgain(kept: readonly Heard[], row: Heard): boolean {
+  return kept.some((old, index) => {
+    const [a, b] = [old.place, row.place];
+    if (a.reading !== "read" || b.reading !== "read") return false;
+    if (a.counter === null || b.counter === null) return false;
+    if (Math.abs(a.counter - b.counter) > SAME_CHANGE) return false;
+    return row.material === old.material || row.material === kept[index - 1]?.material;
   });
 }
 

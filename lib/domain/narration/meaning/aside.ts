@@ -151,10 +151,10 @@ function isAside(talk: Talk, part: readonly Word[], text: string): boolean {
   if (DONE_BEFORE.test(text) && BEFORE.test(text) && !POINTING.test(text)) return true;
   const clauses = new Set(part.map(({ clause }) => clause));
   const marks = [...clauses].flatMap((clause) => inClause(talk, clause));
-  if (MADE.test(text) && marks.some((mark) => mark.what === "other" && mark.why === "a year"))
-    return true;
   if (isQuestion(talk, part, text)) return true;
   if (marks.some((mark) => mark.what === "distance" && mark.distance.kind === "at")) return false;
+  if (MADE.test(text) && marks.some((mark) => mark.what === "other" && mark.why === "a year"))
+    return true;
   return KIND.test(text);
 }
 

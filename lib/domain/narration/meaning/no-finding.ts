@@ -31,6 +31,7 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
     isUpBranch(talk, mark) ||
     isFilling(talk, mark) ||
     isToBuild(talk, mark) ||
+    isOldStub(talk, mark) ||
     isPipeIntoPipe(talk, mark) ||
     isAlternative(talk, mark)
   )
@@ -157,6 +158,16 @@ function isToBuild(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "tie-in" && mark.thing.kind !== "cleanout") return false;
   return /\b(to|could|would|should|i'd|we'd|they'd|you'd|i'll|we'll|gonna|can|must|just) (put|hang|install|set|glue|add|cut|get|build|have|use|do|plumb|tie|make)( [\w']+){0,2} (new|proper|real|decent|factory|good)$/.test(
     wordsOf(talk, mark.from - 7, mark.from),
+  );
+}
+
+/** `that’s the city’s old stub`: the end of the public sewer that this pipe was tied on to. */
+function isOldStub(talk: Talk, mark: Of<"thing">): boolean {
+  if (!/^stubs?$/.test(wordsOf(talk, mark.from, mark.to))) return false;
+  const theirs = /\b(the old|city's|city|town's|county's|street|public|main)( old)?$/;
+  return (
+    theirs.test(wordsOf(talk, mark.from - 3, mark.from)) &&
+    inSentence(talk, mark.sentence).every(({ what }) => what !== "clock")
   );
 }
 

@@ -141,6 +141,7 @@ function antecedentOf(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>
   if (mark.thing.describes && isNext(talk, mark)) return null;
   const before = lastOfKind(talk, mark, unreal);
   if (!before) return null;
+  if (isCalledSame(talk, mark)) return before;
   const known = SEEN_BEFORE.test(wordsOf(talk, mark.to, mark.to + 7));
   return known || isMeantAgain(talk, mark, before) ? before : null;
 }
@@ -198,7 +199,7 @@ function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boole
   const lead = wordsOf(talk, mark.from - 3, mark.from);
   if (/\b(that|this|those|these|them|the|her|his|their|its)$/.test(lead)) return back <= BACK;
   const named =
-    /\b(that's|it's|that is|it is|definitely|called it)( just| only| all| basically)?( a| an| your| our| the| my| some)?$/.test(
+    /\b(that's|it's|that is|it is|definitely|called it)( just| only| all| basically)?( a| an| one| your| our| the| my| some)?$/.test(
       lead,
     );
   const own = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
@@ -218,13 +219,26 @@ const SHOWN =
 /** `so that saddle’s a bootleg`, `I’m leaving the camera on the gas line`: with no place told and nothing pointed at. */
 function isKnownByNow(talk: Talk, mark: Of<"thing">): boolean {
   if (!FEW.test(mark.thing.kind) || mark.thing.describes || mark.thing.many) return false;
+  const named = /^(.*?) ?\b(?:that|the|her|his|their)((?: [\w'-]+){1,2})?$/.exec(
+    wordsOf(talk, mark.from - 4, mark.from),
+  );
+  if (!named) return false;
+  if (wordsOf(talk, mark.to, mark.to + 1) === "again") return true;
   const placed = inSentence(talk, mark.sentence).some(
     ({ what }) => what === "distance" || what === "clock",
   );
-  const [, lead = ""] =
-    /^(.*?)\b(?:that|the|her|his|their)$/.exec(wordsOf(talk, mark.from - 4, mark.from)) ?? [];
-  const named = /\b(that|the|her|his|their)$/.test(wordsOf(talk, mark.from - 1, mark.from));
-  return named && !placed && !SHOWN.test(lead.trim());
+  return !placed && named[2] === undefined && !SHOWN.test(named[1] ?? "");
+}
+
+/** `the left-hand wye, twenty-one seven on this reel. Same one.`: the whole sentence behind it. */
+function isCalledSame(talk: Talk, mark: Said): boolean {
+  const next = talk.speech.words
+    .filter(({ sentence }) => sentence === mark.sentence + 1)
+    .map(({ text }) => text)
+    .join(" ");
+  return /^(yeah |yep |so |that's |it's |and )*(the )?same (one|wye|tee|tap|saddle|thing|place|spot|crack|hole|roots|joint|cleanout)( as before| again)?$/.test(
+    next,
+  );
 }
 
 /** `a cleanout. Like a second cleanout, in the lawn`: what it is to be compared with. */

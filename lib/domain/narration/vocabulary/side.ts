@@ -95,6 +95,6 @@ function topOrBottom(words: readonly string[], at: number): Mark | null {
   const other = /^(of the (hill|yard|stack|street|hole|stairs))/.test(
     words.slice(at + 1, at + 4).join(" "),
   );
-  const wye = /^(drain)$/.test(words[at + 1] ?? "");
+  const wye = /^(drains?|vents?|leaders?|tile)$/.test(words[at + 1] ?? "");
   return placed && !other && !wye ? clockMark(hour, at, at + 1) : null;
 }

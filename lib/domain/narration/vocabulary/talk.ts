@@ -76,7 +76,7 @@ const PHRASES: Readonly<Record<Turn, string>> = {
   scratch:
     "scratch that, strike that, never mind, nevermind, ignore that, forget that, disregard, disregard that, forget i said that, scratch the last, take that back, false alarm",
   change:
-    "changes, change, changes to, changes over, changes over to, change to, changed to, switches, switches to, switch to, switching to, transition, transitions, transitions to, transition to, goes to, goes into, turns into, turns to, going to, becomes, going into, into, changing to, transitioning to, now we're in, picks up, change of material, material change, changing over to, went to, go to, went from, goes from, changes from, change from, it goes from, transitions from, transition from, switches from, back to, back into, coming into, coming out of, comes into, entering",
+    "changes, change, changes to, changes over, changes over to, change to, changed to, switches, switches to, switch to, switching to, transition, transitions, transitions to, transition to, goes to, goes into, turns into, turns to, going to, becomes, going into, into, changing to, transitioning to, now we're in, picks up, change of material, material change, changing over to, went to, go to, gone to, gone into, gone over to, gone from, went from, goes from, changes from, change from, it goes from, transitions from, transition from, switches from, back to, back into, coming into, coming out of, comes into, entering",
   opens:
     "starts, starting, start, begins, beginning, starting at, starts at, starts getting, just starting, here comes, starting to, going under, goes under, went under, heading into, get into, getting into, dropping into, dips into, started",
   closes:

@@ -209,11 +209,11 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "bend",
-    "takes a turn, took a turn, bend, bends, elbow, sweep, long sweep, curve, turns left, turns right, turn to the left, turn to the right, turns to the left, turns to the right, curves left, curves right, elbows, veers left, veers right, bends left, bends right, hard left, hard right, jog, jogs, turns down, turns up, drop fitting",
+    "takes a turn, took a turn, bend, bends, elbow, sweep, long sweep, curve, turns left, turns right, turn to the left, turn to the right, turns to the left, turns to the right, curves left, curves right, elbows, veers left, veers right, bends left, bends right, gentle turn, slight turn, easy turn, sharp turn, hard turn, turn in it, turn in the pipe, turn in the line, takes a turn, hard left, hard right, jog, jogs, turns down, turns up, drop fitting",
   ),
   ...entries(
     "cleanout",
-    "cleanout, cleanouts, clean out, clean outs, co, clean out riser, cleanout riser, riser, stack, cleanout tee, cleanout wye, two way, two way cleanout, clean out tee, clean out wye",
+    "cleanout, cleanouts, clean out, clean outs, co, clean out riser, cleanout riser, riser, stack, cleanout tee, cleanout wye, two way, two way cleanout, two way clean out, double cleanout, double clean out, clean out tee, clean out wye",
   ),
   ...entries(
     "crossing",

@@ -134,6 +134,29 @@ describe("a branch is a row where it is seen, and none where it is named again o
 
   Fifty, that's 412, on the right.
   => tie-in 50
+
+  Twenty-one, wye on the left.
+  Thirty, roots.
+  There's the left-hand wye again on the way back. Same one.
+  => tie-in 21; roots 30
+
+  Nine feet, tie-in on the right, a tee. I think the floor drains.
+  => tie-in 9
+
+  Sixteen feet, came out at a cleanout nobody knew about.
+  => cleanout 16
+
+  Thirty feet, it's got a gentle turn in it, off to the left.
+  => bend 30
+
+  Thirty feet, the line takes a sharp turn to the right.
+  => bend 30
+
+  Fourteen feet, somebody left a two-way cleanout here.
+  => cleanout 14
+
+  Fourteen feet, there's a double cleanout.
+  => cleanout 14
 `;
 
   test.each(walksIn(walks))("$said", expectRows);

@@ -92,6 +92,31 @@ describe("what a pipe is made of is a row where it begins, and none where it is 
   ABS going in.
   Fifteen, end of the ABS, start of the clay.
   => material 0; material 15
+
+  It's ductile right here, I put a magnet on it.
+  It's iron for a short way only. Changes to PVC at eleven.
+  => material 0; material 11
+
+  Clay.
+  At forty-five we come into cast iron.
+  So it's clay up to forty-five and then iron. Forty-five point oh, cast iron.
+  => material 0; material 45
+
+  Zero, and it's white PVC, six inch, which makes sense because these were built in nineteen eighty-seven.
+  Eight feet, roots.
+  => material 0; roots 8
+
+  Concrete.
+  Thirty feet, and the pipe's gone from concrete to clay.
+  => material 0; material 30
+
+  Clay.
+  Forty feet, she's gone over to plastic.
+  => material 0; material 40
+
+  PVC.
+  Sixty-three feet, it goes to concrete, that's the city's old stub.
+  => material 0; material 63
 `;
 
   test.each(walksIn(walks))("$said", expectRows);
