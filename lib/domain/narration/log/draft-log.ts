@@ -107,9 +107,11 @@ function isFromMain({ talk }: Ground, clause: number): boolean {
 /** Without what the row beside it tells: a belly’s water, and what the card says of a branch, which goes to that row. */
 function absorbed(rows: readonly Heard[]): Heard[] {
   return rows
-    .filter((row) => !rows.some((other) => tellsOf(other, row)))
+    .filter((row) => !row.beside && !rows.some((other) => tellsOf(other, row)))
     .map((row) => {
-      const tells = rows.filter((other) => tellsOf(row, other));
+      const tells = rows.filter((other) =>
+        other.beside ? besideOf(rows, other) === row : tellsOf(row, other),
+      );
       const said = [row, ...tells].map(({ aboutRecord }) => aboutRecord).filter(Boolean);
       // `Fifty and a half, water. … It dips down.`
       const read = [row, ...tells].find(
@@ -118,6 +120,12 @@ function absorbed(rows: readonly Heard[]): Heard[] {
       const before = read !== undefined && read.mark.at < row.mark.at;
       return { ...row, aboutRecord: said.join("; "), place: before ? read.place : row.place };
     });
+}
+
+/** The find there that was told last before what the record says, else the next. */
+function besideOf(rows: readonly Heard[], row: Heard): Heard | undefined {
+  const there = rows.filter((other) => other.kind !== "remark" && overlap(other, row));
+  return there.findLast(({ mark }) => mark.at < row.mark.at) ?? there[0];
 }
 
 function tellsOf(other: Heard, row: Heard): boolean {

@@ -49,6 +49,8 @@ export interface Heard {
   readonly another: boolean;
   /** `still roots`, `roots continue`: the stretch told before goes on to here. */
   readonly goesOn: boolean;
+  /** What the record says of the find told beside it: no row by itself. */
+  readonly beside: boolean;
 }
 
 /** Everything that was seen, by the talk, in the order of speaking. */
@@ -265,6 +267,7 @@ function heardThing(ground: Ground, mark: Of<"thing">): Heard[] {
         ats: [mark.at],
         another,
         goesOn: isGoingOn(ground, mark),
+        beside: false,
       }),
     ),
   );
@@ -369,6 +372,7 @@ const BARE = {
   ats: [],
   another: false,
   goesOn: false,
+  beside: false,
 } as const;
 
 function hedgesBeside(ground: Ground, mark: Said): string[] {
@@ -379,7 +383,8 @@ function hedgesBeside(ground: Ground, mark: Said): string[] {
 
 /**
  * What was said about the record by itself: `the card shows one at forty-four, not seeing it`. It
- * stands where the record puts it, if the camera passes there about then, else where it was said.
+ * stands where the record puts it, if the camera passes there about then, else where it was said. One
+ * that gives no place is said of the find beside it.
  */
 function recordRemarks(ground: Ground): Heard[] {
   const { talk, sense } = ground;
@@ -398,11 +403,19 @@ function recordRemarks(ground: Ground): Heard[] {
     const clauses = spanOf([mark.clause, last]);
     const aboutRecord = quoteOf(talk, ...clauses);
     const place = remarkPlace(ground, mark);
+    const beside = !marks.some(isPlace) && !AWAITED.test(sentenceWords(talk, mark.sentence));
     return says && place && place.counter !== null
-      ? [{ ...BARE, mark, kind: "remark", place, aboutRecord, notes: [], clauses }]
+      ? [{ ...BARE, mark, kind: "remark", place, aboutRecord, beside, notes: [], clauses }]
       : [];
   });
 }
+
+function isPlace(mark: Said): boolean {
+  return mark.what === "distance" && mark.distance.kind === "at";
+}
+
+/** By the record it had to be here, and is not. */
+const AWAITED = /\b(should|supposed|by now|there'd|not seeing|don't see|didn't see|no sign)\b/;
 
 /** What a record does, or does not. */
 const CLAIMS =

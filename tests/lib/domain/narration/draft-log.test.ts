@@ -217,6 +217,25 @@ describe("what is told of a thing", () => {
     expect(drafts(text).map(({ kind }) => kind)).toEqual(["tie-in", "remark", "fault"]);
   });
 
+  test.each([
+    "Six eight, iron ends, clay begins. The permit calls for plastic.",
+    "Six eight, iron ends, clay begins. The card has plastic all the way.",
+    "Six eight, iron ends, clay begins. Permit says this was all replaced with PVC.",
+    "Six eight, iron ends, clay begins. The drawing shows a liner.",
+  ])("what the record says and gives no place goes to the find beside it: %s", (text) => {
+    const rows = drafts(`0:02 Zero. Cast iron.\n0:20 ${text}\n0:40 Crack at forty.`);
+    expect(rows.map(({ kind }) => kind)).toEqual(["material", "material", "fault"]);
+    expect(rows[1]?.aboutRecord).toMatch(/permit|card|drawing/i);
+  });
+
+  test.each(["That's thirty-three hundred, plus the permit.", "The permit says two laterals."])(
+    "what the record says where nothing is found makes no row: %s",
+    (text) => {
+      const rows = drafts(`0:02 Wye at ten.\n0:20 Twenty-five. ${text}\n0:40 Crack at forty.`);
+      expect(rows.map(({ kind }) => kind)).toEqual(["tie-in", "fault"]);
+    },
+  );
+
   test("named twice it is one row, across from each other it is two", () => {
     expect(drafts("0:01 Wye on the left at twenty.\n0:05 That wye is running.")).toHaveLength(1);
     const both = drafts("Two wyes at twenty, one on the left and one on the right.");
