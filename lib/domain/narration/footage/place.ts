@@ -1,6 +1,13 @@
 import type { Cft } from "../../length/station.ts";
 import { formatFeet } from "../../length/station.ts";
-import { clauseWords, inSentence, type Of, type Said, sentenceWords } from "../meaning/said.ts";
+import {
+  clauseWords,
+  inSentence,
+  type Of,
+  type Said,
+  sentenceWords,
+  wordsOf,
+} from "../meaning/said.ts";
 import { type Axis, counterOf, growsUpstream } from "./axis.ts";
 import { distanceFor } from "./footage-of.ts";
 import { type Ground, isPlacing } from "./ground.ts";
@@ -170,9 +177,26 @@ function withExtent(ground: Ground, mark: Said, place: Place): Place {
       (other): other is Of<"distance"> => isExtent(ground, other) && other.at > mark.at - 2,
     ) ?? extentBehind(ground, mark);
   if (!extent) return place;
-  const end = place.counter + motionAt(ground.track, mark.at) * extent.distance.from;
+  const way = isTotal(ground, mark, extent) ? -extent.distance.from : extent.distance.from;
+  const end = place.counter + motionAt(ground.track, mark.at) * way;
   const slack = Math.max(place.slack, extent.distance.slack);
   return { ...place, ...inOrder(place.counter, Math.max(0, end)), slack };
+}
+
+/** `so that’s`, `which makes`: how long it was, by who has seen all of it. */
+const TOTAL =
+  /\b(so|makes|all told|in all|total|call (that|it))( (that|that's|it|it's|is|was|a|an|like|about|maybe|around|roughly|right|just|call|say|makes|good))*$/;
+/** The end of it was told before. */
+const ENDED =
+  /\b(out|up|clear|dry|round|done|end|ends|ended|quits?|stops?|over|through|past|again|back|clean|good|to|till|until)\b/;
+
+/** `we’re out at fifty-two, so call that eight feet of low spot`: it lies behind the camera. */
+function isTotal({ talk }: Ground, mark: Said, extent: Of<"distance">): boolean {
+  const first = Math.min(mark.from, extent.from);
+  const { words } = talk.speech;
+  const begin = words.findIndex(({ sentence }) => sentence >= (words[first]?.sentence ?? 0) - 1);
+  const told = wordsOf(talk, first - 8, first);
+  return TOTAL.test(told) && ENDED.test(wordsOf(talk, begin, first));
 }
 
 function isExtent(ground: Ground, mark: Said): mark is Of<"distance"> {
