@@ -128,9 +128,19 @@ const BEGINNING =
 const CONTINUING =
   /^(point|and a (half|quarter|third)|and three quarters|and change|feet|foot|ft|inch|inches|percent|o'clock|y medi[ao]|pies|pulgadas|punto)\b/i;
 
+/** A caption that ends in tens, and one that begins with what belongs to them: `twenty` | `three six`. */
+const TENS = /\b(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/i;
+/** `two taps across from each other` is a count. */
+const UNIT =
+  /^(one|two|three|four|five|six|seven|eight|nine)\b(?! (of (them|those|these)|(?!(feet|theres|thats|its|is|was|has|heres)\b)(\w+ )?(\w+s|more|big|little|old|small|inch))\b)/i;
+
 function isInMidPhrase(before: string, next: string): boolean {
   const [end, begin] = [before.trim(), next.trim()];
-  return (DANGLING.test(end) && !BEGINNING.test(begin)) || CONTINUING.test(begin);
+  return (
+    (DANGLING.test(end) && !BEGINNING.test(begin)) ||
+    CONTINUING.test(begin) ||
+    (TENS.test(end) && UNIT.test(begin))
+  );
 }
 
 /** Most lines of plain text are long and end within a sentence: they were wrapped, not ended on purpose. */
@@ -348,7 +358,17 @@ const IN_FULL: ReadonlyMap<string, string> = new Map([
   ["readout", "counter"],
   ["niner", "nine"],
   ["fiver", "five"],
+  ["an'", "and"],
+  ["'n'", "and"],
+  ["n'", "and"],
 ]);
+
+/** Short forms that are written without their mark and can be nothing else. */
+const UNMARKED = new Map(
+  "that's there's here's what's who's how's i'm i've you're you've we've they're they've don't doesn't didn't isn't wasn't aren't weren't can't couldn't wouldn't shouldn't hasn't haven't hadn't ain't y'all"
+    .split(" ")
+    .map((word) => [word.replace("'", ""), word]),
+);
 
 /** Short forms that stay as they are; elsewhere `’s` is dropped: `the joint’s open`. */
 const KEEP_S = /^(that|it|there|here|what|let|he|she|who|where|how|this)'s$/;
@@ -363,7 +383,7 @@ function plainWord(text: string): string {
     .replace(/[’′]/g, "'")
     .replace(/[”″]|''/g, '"');
   if (plain === "'" || plain === '"') return plain === "'" ? "foot" : "inches";
-  const full = IN_FULL.get(plain);
+  const full = IN_FULL.get(plain) ?? UNMARKED.get(plain);
   if (full !== undefined) return full;
   if (/^\d{1,3}(,\d{3})+$/.test(plain)) return plain.replaceAll(",", "");
   if (/^[a-z]+in'$/.test(plain) || SAID_SHORT.test(plain)) return `${plain.replace(/'$/, "")}g`;
