@@ -290,6 +290,9 @@ function isSaidOfToo(talk: Talk, mark: Said, other: Said): boolean {
 /** What a pipe has at its joints, over it and around it, made of something else. */
 const PART_OF =
   /^(lids?|caps?|covers?|collars?|plugs?|rings?|box|boxes|frames?|grates?|couplings?|couplers?|sleeves?|gaskets?|flanges?|bushings?|adapters?|fernco|bands?|clamps?|nipples?|plates?|blocks?|walls?|floors?|slab|footing|steps?|sidewalk|driveway|curb|patch|mortar|vault|manhole)\b/;
+/** `her kitchen stack is cast iron` */
+const THEIR_OWN =
+  /\b(stacks?|vents?|plumbing|traps?|toilet|sink|downspouts?|gutters?|meter|manhole|lid|riser|water line|gas line)(?:(?: here| up there| in the house)? (?:is|are|was|were)|'s)(?: all| still| old| just| made of| probably| usually)*$/;
 /** `they were short of iron in the war` */
 const LACKED =
   /\b(short of|short on|low on|ran out of|run out of|out of money for|instead of|rather than)$/;
@@ -297,6 +300,7 @@ const LACKED =
 /** `the iron lid`, `a little cement collar`, `they ran out of money for clay` */
 function isElsewhere(talk: Talk, mark: Said): boolean {
   const own = talk.speech.words[mark.to];
+  if (THEIR_OWN.test(wordsOf(talk, mark.from - 5, mark.from))) return true;
   const part = own?.clause === mark.clause && !isChange(talk, mark) && PART_OF.test(own.text);
   return part || LACKED.test(wordsOf(talk, mark.from - 4, mark.from));
 }
@@ -306,7 +310,7 @@ function isJoined(ground: Ground, mark: Of<"material">): boolean {
   const before = ground.talk.said.findLast(({ at, what }) => at < mark.at && what === "material");
   if (before?.what !== "material" || before.sentence !== mark.sentence) return false;
   const into =
-    /^(pipe |line )?(glued |stuck |going |tied |shoved |cut )?(right |straight )?(in|into|onto|on) (the|our|this|your|old)?$/;
+    /^(pipe |line )?(glued |stuck |going |coming |comes |tied |shoved |cut )?(right |straight )?(in|into|onto|on) (the|our|this|your|old)?$/;
   return (
     into.test(`${wordsOf(ground.talk, before.to, mark.from)}`) && describesTieIn(ground, before)
   );
@@ -322,6 +326,7 @@ function isPatch(talk: Talk, mark: Said): boolean {
     )
   )
     return true;
+  if (isChange(talk, mark) && /\bpieces? of$/.test(lead)) return false;
   if (/\b(chunks?|pieces?|hunks?|lumps?|shards?|slabs?|blobs?|globs?|bits?|splash) of$/.test(lead))
     return true;
   return /\b(patch(ed|es)?|mortar(ed)?|grout(ed)?|smeared|slopped|packed)\b/.test(

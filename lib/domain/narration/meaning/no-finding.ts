@@ -31,6 +31,8 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
     isUpBranch(talk, mark) ||
     isFilling(talk, mark) ||
     isToBuild(talk, mark) ||
+    isInGround(talk, mark) ||
+    isOfPerson(talk, mark) ||
     isOldStub(talk, mark) ||
     isPipeIntoPipe(talk, mark) ||
     isAlternative(talk, mark)
@@ -171,9 +173,35 @@ function isOldStub(talk: Talk, mark: Of<"thing">): boolean {
   );
 }
 
+/** `there’s a gas line above us somewhere`, `I had the gas line marked`: in the ground, not in the pipe. */
+function isInGround(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "crossing") return false;
+  return (
+    /^(?:[\w']+ ){0,2}?(?:above|over|under|below|beside|next to|near|outside|around|along|marked|located|flagged|moved|on the (?:other|same|far|street|north|south|east|west)|in the (?:street|yard|parkway|easement|alley))\b/.test(
+      ownBehind(talk, mark, 6),
+    ) ||
+    /\b(?:call|mark|locate|hit|find|watch|marked|located|shut off)(?: for| out for)?(?: the| that| your| a)?$/.test(
+      wordsOf(talk, mark.from - 4, mark.from),
+    )
+  );
+}
+
+/** `bend down and look`: what a person does. */
+function isOfPerson(talk: Talk, mark: Of<"thing">): boolean {
+  return (
+    /^(bend|turn|hook|swing)\b/.test(wordsOf(talk, mark.from, mark.to)) &&
+    /^(down|over) (here|and|there|to|a|so)\b/.test(wordsOf(talk, mark.to, mark.to + 2))
+  );
+}
+
 /** `in the old clay, they just shoved it in and mortared it`: the pipe into the next one, no branch. */
 function isPipeIntoPipe(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "tie-in" || !mark.thing.describes) return false;
+  // `conduit punched right through the sewer`
+  const crosses = inSentence(talk, mark.sentence).some(
+    (old) => old.at < mark.at && old.what === "thing" && old.thing.kind === "crossing",
+  );
+  if (crosses) return true;
   if (!/\b(it|them)\b/.test(wordsOf(talk, mark.from - 1, mark.to + 2))) return false;
   const last = talk.said.findLast(
     ({ at, what }) => at < mark.at && (what === "thing" || what === "material"),

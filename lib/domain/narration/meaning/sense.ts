@@ -337,7 +337,7 @@ function isReference(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>)
     talk.said[mark.at - 1]?.to ?? 0,
   );
   return (
-    /\b(from|since|besides|except|except for|other than|aside from|apart from|than|unlike|compared to|through|back to) (the|that|those|your)( [\w']+)?$|\b(up|down) to (that|those)( [\w']+)?$/.test(
+    /\b(from|since|besides|except|except for|other than|aside from|apart from|than|unlike|compared to|through|back to) (the|that|those|your)( [\w']+)?$|\bwith (?:only |just )?(?:the )?(one|two|three|four)$|\b(up|down) to (that|those)( [\w']+)?$/.test(
       wordsOf(talk, begins, mark.from),
     ) && lastOfKind(talk, mark, unreal) !== undefined
   );

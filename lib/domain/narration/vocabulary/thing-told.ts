@@ -40,6 +40,24 @@ export const THINGS_TOLD: readonly Construction[] = [
     covers: (thing) => thing.kind === "crossing" || thing.kind === "tie-in",
   },
   {
+    // `a cable goes straight through, in the right side and out the left`
+    said: /\b(?:a|an|another|some|somebody's|someone's|their)(?: [\w']+){0,3}? (?:cable|wire|rod|tube|hose|line|pipe)(?: that)? (?:goes|going|runs|running|went|comes|ran|passes) (?:right |straight |clean |clear )?(?:through|across)\b(?! (?:here|good|fine|there|the (?:wall|floor|basement|house|yard|footing|slab|foundation|street|garage)))/g,
+    means: () => ({ ...PLAIN_THING, kind: "crossing" }),
+    covers: (thing) => thing.kind === "crossing" || thing.kind === "tie-in",
+  },
+  {
+    // `an abandoned line on the left`, `dead leg off to the right`
+    said: /\b(?:abandoned|dead|capped|unused|blind|live|disconnected|active) (?:\w+ )?(?:line|leg|pipe|drain|run|end)\b(?: (?!of|ahead)[\w']+){0,3}? (?:on|off|to|at|from) (?:to )?(?:the|your|my|our) (?:left|right|top|side)\b/g,
+    means: () => TIE_IN,
+    covers: (thing) => thing.kind === "tie-in",
+  },
+  {
+    // `this is where they hooked up the granny flat`
+    said: /\b(?:this is|that's|here's) where (?:they|he|she|somebody|someone|the \w+) (?:hooked|tied|tapped|plumbed|teed|connected|wyed)(?: (?:up|in|into|on|onto))?\b(?! (?:to the (?:main|city)|(?:the|their|this|our|it) (?:new|old|pipe|line|plastic|to|on)))/g,
+    means: () => TIE_IN,
+    covers: (thing) => thing.kind === "tie-in",
+  },
+  {
     // `this is unit ten now, on the left`, `the line from the B stairwell joins`
     said: new RegExp(
       String.raw`\b(?:this is|that's|here's|there's|this'll be|that'll be) (?:the |your |their )?${WHO}(?:'s)?(?: (?:now|there|here|again|then))? (?:on|off|up|to|from|over) (?:on )?(?:the|your|my|our) (?:left|right|top)\b|\b(?:line|pipe|drain) (?:from|for|off|out of) (?:the |his |her |their |your )?(?:[\w']+ ){0,2}?${WHO}(?: (?:line|drain|side))? ${JOINS}\b`,

@@ -77,6 +77,20 @@ const PUBLIC_SEWER = ["city", "street", "public", "sewer", "town", "county"]
   .concat(["main saddle", "main wye", "main tee", "saddle on the main", "tap on the main"])
   .join(",");
 
+/** What a pipe does that goes round: `it doglegs left`, `swinging to the right`. */
+const GOES_ROUND = "swing hook bear veer curve bend turn sweep angle dogleg jog"
+  .split(" ")
+  .flatMap(formsOf)
+  .flatMap((verb) =>
+    ["left", "right"].flatMap((side) => [
+      `${verb} ${side}`,
+      `${verb} to the ${side}`,
+      `${verb} off to the ${side}`,
+    ]),
+  )
+  .filter((words) => !/^(turn|hook|angle|bend|swing|sweep) /.test(words))
+  .join(",");
+
 /** Words of the trade for what is seen in a pipe: plain talk, no association's codes. */
 export const THING_WORDS: readonly Entry[] = [
   ...entries("main", PUBLIC_SEWER),
@@ -209,7 +223,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "bend",
-    "takes a turn, took a turn, bend, bends, elbow, sweep, long sweep, curve, turns left, turns right, turn to the left, turn to the right, turns to the left, turns to the right, curves left, curves right, elbows, veers left, veers right, bends left, bends right, gentle turn, slight turn, easy turn, sharp turn, hard turn, turn in it, turn in the pipe, turn in the line, takes a turn, hard left, hard right, jog, jogs, turns down, turns up, drop fitting",
+    `${GOES_ROUND}, takes a turn, took a turn, bend, bends, elbow, sweep, long sweep, curve, turn to the left, turn to the right, elbows, dogleg, doglegs, gentle turn, slight turn, easy turn, sharp turn, hard turn, turn in it, turn in the pipe, turn in the line, takes a turn, hard left, hard right, jog, jogs, turns down, turns up, drop fitting`,
   ),
   ...entries(
     "cleanout",

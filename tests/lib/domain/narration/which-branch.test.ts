@@ -157,6 +157,123 @@ describe("a branch is a row where it is seen, and none where it is named again o
 
   Fourteen feet, there's a double cleanout.
   => cleanout 14
+
+  Eighteen feet, side inlet on the left, dry.
+  => tie-in 18
+
+  Eighteen feet, another pipe comes in at ten o'clock.
+  => tie-in 18
+
+  Eighteen feet, fitting on the right, a tee, nothing coming out of it.
+  => tie-in 18
+
+  Eighteen feet, double wye, one each side.
+  => tie-in 18; tie-in 18
+
+  Eighteen feet, there's an abandoned line on the left, mortared shut.
+  => tie-in 18
+
+  Eighteen feet, blind wye, capped, left side.
+  => tie-in 18
+
+  Eighteen feet, dead leg off to the right.
+  => tie-in 18
+
+  Eighteen feet, I got a hole cut in the side with a pipe stuck in it.
+  => tie-in 18
+
+  Eighteen feet, sewer from next door ties on here, right hand side.
+  => tie-in 18
+
+  Eighteen feet, this is where they hooked up the granny flat.
+  => tie-in 18
+
+  Eighteen feet, that'll be your basement bathroom coming in on the left.
+  => tie-in 18
+
+  Eighteen feet, wye on the left.
+  Thirty feet, good pipe. I'd dye that wye to see whose it is.
+  => tie-in 18
+
+  Eighteen feet, wye on the left.
+  Thirty feet, good pipe.
+  The lady says the wye goes to her sewing room.
+  => tie-in 18
+
+  Eighteen feet, tap on top.
+  And you see how the tap is cut in, that's a hole saw, that's a clean job.
+  => tie-in 18
+
+  Eighteen feet, roots in the joint.
+  They have to tie into this line when they build the addition.
+  => roots 18
+
+  Eighteen feet, roots.
+  The neighbor told me his line ties in farther up.
+  => roots 18
+
+  Eighteen feet, roots.
+  I don't see any taps, no wyes, nothing tied in.
+  => roots 18
+
+  Eighteen feet, roots.
+  We're looking for the tie-in to the duplex, haven't seen it.
+  => roots 18
+
+  Eighteen feet, roots.
+  On the map there's supposed to be a connection right here, but there ain't one.
+  => roots 18
+
+  Eighteen feet, phone conduit punched right through the sewer.
+  => crossing 18
+
+  Eighteen feet, there's a pipe through our pipe, looks like a gas line, yellow.
+  => crossing 18
+
+  Eighteen feet, somebody drove a fence post through the line.
+  => crossing 18
+
+  Eighteen feet, a cable goes straight through, in the right side and out the left.
+  => crossing 18
+
+  Eighteen feet, roots. There's a gas line above us somewhere, so dig careful.
+  => roots 18
+
+  Eighteen feet, roots. I had the gas line marked, it's on the other side of the street.
+  => roots 18
+
+  Eighteen feet, here's a cleanout tee, straight up.
+  => cleanout 18
+
+  Eighteen feet, there's the second cleanout, I can see the cap.
+  => cleanout 18
+
+  Eighteen feet, cleanout riser on top, going up to grade.
+  => cleanout 18
+
+  Eighteen feet, roots. You'd want a cleanout put in out here.
+  => roots 18
+
+  Eighteen feet, roots. If you had a cleanout by the curb I could come at it from that side.
+  => roots 18
+
+  Eighteen feet, it doglegs left.
+  => bend 18
+
+  Eighteen feet, the pipe swings right.
+  => bend 18
+
+  Eighteen feet, a long sweep going left.
+  => bend 18
+
+  Eighteen feet, and it hooks to the left here.
+  => bend 18
+
+  Eighteen feet, roots. Now turn the camera a little to the left.
+  => roots 18
+
+  Eighteen feet, roots. Bend down and look at the screen.
+  => roots 18
 `;
 
   test.each(walksIn(walks))("$said", expectRows);

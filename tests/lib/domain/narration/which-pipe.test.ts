@@ -117,6 +117,52 @@ describe("what a pipe is made of is a row where it begins, and none where it is 
   PVC.
   Sixty-three feet, it goes to concrete, that's the city's old stub.
   => material 0; material 63
+
+  Cast iron under the house.
+  Twelve feet, Fernco, and then it's SDR.
+  => material 0; material 12
+
+  PVC from the cleanout.
+  Twelve feet, this is where they tied the new pipe on to the old clay.
+  => material 0; material 12
+
+  Clay tile.
+  Twelve feet, somebody spliced in a piece of plastic.
+  Sixteen feet, clay again.
+  => material 0; material 12; material 16
+
+  Clay tile.
+  Twelve feet, roots, and you can't line cast iron that's this bad, but clay you can.
+  => material 0; roots 12
+
+  Clay tile.
+  Twelve feet, roots. A PVC line don't get roots.
+  => material 0; roots 12
+
+  Clay tile.
+  Twelve feet, roots. The whole thing ought to be PVC by now.
+  => material 0; roots 12
+
+  Clay tile.
+  Twelve feet, roots. Her kitchen stack is cast iron, and that's fine.
+  => material 0; roots 12
+
+  PVC.
+  Twelve feet, a wye on the right, clay coming into the PVC.
+  => material 0; tie-in 12
+
+  It's all the same white pipe.
+  Twelve feet, a wye on the right, also PVC.
+  => material 0; tie-in 12
+
+  Plastic here.
+  Thirty feet, and there's your clay.
+  => material 0; material 30
+
+  Plastic here.
+  Thirty feet, liner starts.
+  Fifty feet, liner ends, back in the bare clay.
+  => material 0; material 30; material 50
 `;
 
   test.each(walksIn(walks))("$said", expectRows);
