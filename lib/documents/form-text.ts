@@ -1,8 +1,10 @@
 import type { PDFFont } from "@cantoo/pdf-lib";
 import type { FormLines } from "#lib/domain/facts/form.ts";
 
-/** Smaller than this nobody at a counter reads. */
-const LEAST_SIZE = 6;
+/** Smaller than this nobody at a counter reads; only a field too low for it is set smaller. */
+const LEAST_SIZE = 7;
+/** The least for a field that is too low for more. */
+const LOW_FIELD_SIZE = 6;
 /** From this on nobody has to be told that type is small. */
 const EASY_SIZE = 8;
 const USUAL_SIZE = 10;
@@ -43,14 +45,14 @@ export interface Setting {
 }
 
 /**
- * Sets words into a field: at the form's size, else in a shorter way, else in smaller type down to 6
- * points; what still does not fit goes onto an attached sheet in full, and the field says so. Nothing is
- * ever cut without a word.
+ * Sets words into a field: at the form's size, else in a shorter way, else in smaller type; a line down
+ * to 7 points, a text of several lines only to 8. What still does not fit goes onto an attached sheet in
+ * full, where it is read with ease, and the field says so. Nothing is ever cut without a word.
  */
 export function settingOf(asked: Asked): Setting {
   const [words = ""] = asked.ways;
   const first = wanted(asked);
-  for (const size of [first, ...smallerThan(first)]) {
+  for (const size of [first, ...smallerThan(first, leastOf(asked))]) {
     const way = asked.ways.find((each) => fits(each, size, asked));
     if (way !== undefined)
       return { text: way, size, smaller: size < Math.min(first, EASY_SIZE), continued: false };
@@ -63,11 +65,20 @@ function wanted({ size, font, lines, rooms }: Asked): number {
   if (lines === "many") return USUAL_SIZE;
   const lowest = Math.min(...rooms.map(({ height }) => height));
   const tallest = font.sizeAtHeight(Math.max(lowest, 1));
-  return Math.max(LEAST_SIZE, Math.min(USUAL_SIZE, Math.floor(tallest * 2) / 2));
+  return Math.max(LOW_FIELD_SIZE, Math.min(USUAL_SIZE, Math.floor(tallest * 2) / 2));
 }
 
-function smallerThan(size: number): number[] {
-  const count = Math.max(0, Math.floor((size - LEAST_SIZE) / STEP));
+/** How small the words of a field may get. */
+function leastOf({ lines, font, rooms }: Asked): number {
+  if (lines === "many") return EASY_SIZE;
+  const isLow = rooms.some(
+    ({ height }) => font.heightAtSize(LEAST_SIZE, { descender: false }) > height + 2,
+  );
+  return isLow ? LOW_FIELD_SIZE : LEAST_SIZE;
+}
+
+function smallerThan(size: number, least: number): number[] {
+  const count = Math.max(0, Math.floor((size - least) / STEP));
   return Array.from({ length: count }, (_, at) => size - (at + 1) * STEP);
 }
 
@@ -130,7 +141,7 @@ function wrapped(
 
 /** As many whole words as there is room for, with where the rest is; else only where it is. */
 function beginning(words: string, asked: Asked): { text: string; size: number } {
-  const size = Math.max(LEAST_SIZE, Math.min(wanted(asked), 8));
+  const size = Math.max(LEAST_SIZE, Math.min(wanted(asked), EASY_SIZE));
   const parts = words.split(/(?<=\s)/);
   if (asked.lines === "many") {
     let low = 0;
@@ -143,7 +154,7 @@ function beginning(words: string, asked: Asked): { text: string; size: number } 
     }
     if (low > 0) return { text: upTo(low), size };
   }
-  for (const at of [size, LEAST_SIZE]) {
+  for (const at of [size, LOW_FIELD_SIZE]) {
     const said = ATTACHED.find((each) => fits(each, at, asked));
     if (said !== undefined) return { text: said, size: at };
   }

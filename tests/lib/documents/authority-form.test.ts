@@ -230,7 +230,7 @@ describe("filling in", () => {
   });
 
   test("what is long is set smaller, then continued, and said; never cut", async () => {
-    const middling = "Cinder Line and Drain Company of the Lower Harbor and Bay, Inc.";
+    const middling = "Cinder Line and Drain Company of the Lower Harbor, Inc.";
     const long = `${"Open cut and replace the broken clay pipe, then test. ".repeat(40)}The end.`;
     const { bytes, set } = await filled(await fullForm(), {
       "Applicant Name": middling,
@@ -272,6 +272,38 @@ describe("filling in", () => {
       ).toBeLessThan(10);
       expect(settingOf({ ...asked, rooms: [{ width: drawn + 4, height: 16 }] }).size).toBe(10);
     }
+  });
+
+  test("a text of several lines goes onto the attached sheet before it gets small", async () => {
+    const font = await (await PDFDocument.create()).embedFont(StandardFonts.Helvetica);
+    const words =
+      "Cured-in-place liner from the cleanout to the main, with every branch reopened. ";
+    const asked = { lines: "many", most: null, size: 0, font } as const;
+    const rooms = [{ width: 300, height: 50 }];
+    for (let times = 1; times <= 12; times += 1) {
+      const set = settingOf({ ...asked, ways: [words.repeat(times).trim()], rooms });
+      expect(set.size, `${times} times`).toBeGreaterThanOrEqual(8);
+    }
+    expect(settingOf({ ...asked, ways: [words.repeat(9).trim()], rooms })).toMatchObject({
+      continued: true,
+    });
+  });
+
+  test("a line is never set smaller than 7 points but in a field too low for more", async () => {
+    const font = await (await PDFDocument.create()).embedFont(StandardFonts.Helvetica);
+    const words = "Owner of record, Vantongeren Family Trust, by its trustee";
+    const asked = { ways: [words], lines: "one", most: null, size: 10, font } as const;
+    const drawn = [...words].reduce((sum, sign) => sum + font.widthOfTextAtSize(sign, 6.5), 0);
+    const set = settingOf({ ...asked, rooms: [{ width: drawn + 3, height: 16 }] });
+    expect(set).toMatchObject({ continued: true });
+    expect(set.size).toBeGreaterThanOrEqual(7);
+    const low = settingOf({
+      ...asked,
+      size: 0,
+      ways: ["Pine 4"],
+      rooms: [{ width: 90, height: 2.5 }],
+    });
+    expect(low.text).toBe("Pine 4");
   });
 
   test("a field of few signs says what it can of the attached sheet", async () => {
