@@ -77,6 +77,7 @@ const PAGES = [
   `${FENNEL}/reconcile/match`,
   `${FENNEL}/reconcile/undocumented`,
   `${FENNEL}/reconcile/test-day`,
+  `${FENNEL}/reconcile/test-day?day=fennel-0089`,
   "/lines/ropewalk-0001",
   ...["", "/options", "/compare", "/compare/portion-used", "/choose", "/statements", "/money"].map(
     (part) => `${FENNEL}/cost${part}`,

@@ -21,6 +21,25 @@ export function crossings(shapes: readonly Shape[]): string[] {
   );
 }
 
+/** How many pairs of lines from words to their places cross. */
+export function tangles(shapes: readonly Shape[]): number {
+  const leaders = shapes.flatMap((shape) =>
+    shape.kind === "line" && shape.width === 0.4 && shape.points.length === 2 ? [shape.points] : [],
+  );
+  return leaders.reduce(
+    (sum, one, at) => sum + leaders.slice(at + 1).filter((other) => isAcross(one, other)).length,
+    0,
+  );
+}
+
+function isAcross(one: readonly Point[], other: readonly Point[]): boolean {
+  const [a = [0, 0], b = [0, 0]] = one;
+  const [c = [0, 0], d = [0, 0]] = other;
+  const area = (p: Point, q: Point, r: Point) =>
+    (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+  return area(a, b, c) * area(a, b, d) < 0 && area(c, d, a) * area(c, d, b) < 0;
+}
+
 /** Whether a line enters a patch; it may end at its edge. */
 function meets(patch: readonly Point[], from: Point = [0, 0], to: Point = [0, 0]): boolean {
   const across = patch.map(([x]) => x);

@@ -52,22 +52,75 @@ export function placeLabels(
   sheet: { readonly width: number; readonly height: number },
   taken: readonly Box[],
 ): Shape[] {
-  const boxes = [...taken];
-  const words: Box[] = [];
-  const leaders: Leader[] = [];
-  const placed = labels.flatMap((label) => {
-    const best = leastOf(
-      spotsOf(label),
-      (box) => costOf(box, boxes, sheet) + crossedBy(label, box, { words, leaders }),
+  const placed: Placed[] = [];
+  for (const label of labels) placed.push(...spotFor(label, placed, { sheet, taken }));
+  const spots = untangled(placed, { sheet, taken }).map(({ label, box }) => drawn(label, box));
+  return [...spots.flatMap(({ under }) => under), ...spots.flatMap(({ over }) => over)];
+}
+
+/** A label where it stands, with the line to its place if it stands far off. */
+interface Placed {
+  readonly label: Label;
+  readonly box: Box;
+  readonly leader: Leader | null;
+}
+
+interface Ground {
+  readonly sheet: { readonly width: number; readonly height: number };
+  readonly taken: readonly Box[];
+}
+
+/** Where a label has least in its way among others; none for one without words. */
+function spotFor(label: Label, others: readonly Placed[], { sheet, taken }: Ground): Placed[] {
+  const words = others.map(({ box }) => box);
+  const leaders = others.flatMap(({ leader }) => (leader === null ? [] : [leader]));
+  const boxes = [...taken, ...words];
+  const box = leastOf(
+    spotsOf(label),
+    (each) => costOf(each, boxes, sheet) + crossedBy(label, each, { words, leaders }),
+  );
+  return box === undefined ? [] : [{ label, box, leader: leaderOf(label, box) }];
+}
+
+/** How many pairs of labels whose lines cross are set anew, now that all others stand. */
+const ROUNDS = 6;
+
+/** Two labels whose lines cross choose again among the others as they stand, the later one first. */
+function untangled(placed: readonly Placed[], ground: Ground): readonly Placed[] {
+  let now = placed;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const pair = tangleIn(now);
+    if (pair === null) break;
+    const others = now.filter((each) => !pair.includes(each));
+    const tries = [pair, pair.toReversed()].map((order) =>
+      order.reduce<readonly Placed[]>(
+        (among, { label }) => [...among, ...spotFor(label, among, ground)],
+        others,
+      ),
     );
-    if (best === undefined) return [];
-    const leader = leaderOf(label, best);
-    boxes.push(best);
-    words.push(best);
-    if (leader !== null) leaders.push(leader);
-    return [drawn(label, best)];
-  });
-  return [...placed.flatMap(({ under }) => under), ...placed.flatMap(({ over }) => over)];
+    const [best = now] = tries.toSorted((one, other) => tanglesOf(one) - tanglesOf(other));
+    if (tanglesOf(best) >= tanglesOf(now)) break;
+    now = best;
+  }
+  return now;
+}
+
+function tangleIn(placed: readonly Placed[]): readonly [Placed, Placed] | null {
+  return pairsOf(placed)[0] ?? null;
+}
+
+function tanglesOf(placed: readonly Placed[]): number {
+  return pairsOf(placed).length;
+}
+
+/** All pairs whose lines cross. */
+function pairsOf(placed: readonly Placed[]): (readonly [Placed, Placed])[] {
+  return placed.flatMap((one, at) =>
+    placed.slice(at + 1).flatMap((other): (readonly [Placed, Placed])[] => {
+      if (one.leader === null || other.leader === null) return [];
+      return doCross(one.leader, other.leader) ? [[one, other]] : [];
+    }),
+  );
 }
 
 function spotsOf({ at, text, size, strong = false, toward, or = [] }: Label): Box[] {
@@ -129,8 +182,10 @@ function leaderOf({ at }: Label, { left, right, top, bottom }: Box): Leader | nu
 
 /** What a line through words weighs, in square points for each point of it that they hide. */
 const CROSSED = 20;
+/** What two lines that cross weigh: more than words over others. */
+const TANGLED = 400;
 
-/** Square points for the lines under these words, and for the words over their own line. */
+/** Square points for the lines under these words, for the words over their own line, and for lines across it. */
 function crossedBy(
   label: Label,
   box: Box,
@@ -139,7 +194,15 @@ function crossedBy(
   const own = leaderOf(label, box);
   const under = leaders.map((leader) => lengthIn(leader, box));
   const over = own === null ? [] : words.map((other) => lengthIn(own, other));
-  return [...under, ...over].reduce((sum, length) => sum + length * CROSSED, 0);
+  const tangles = own === null ? 0 : leaders.filter((leader) => doCross(own, leader)).length;
+  return [...under, ...over].reduce((sum, length) => sum + length * CROSSED, tangles * TANGLED);
+}
+
+/** Whether two lines cross; at one and the same place they only begin together. */
+function doCross([a, b]: Leader, [c, d]: Leader): boolean {
+  const turn = ([x, y]: Point, [u, v]: Point, [s, t]: Point) =>
+    Math.sign((u - x) * (t - y) - (v - y) * (s - x));
+  return turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0;
 }
 
 /** How much of a line lies in a box, in points. */

@@ -1,8 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import { drawPlan } from "#lib/domain/strip/draw-plan.ts";
 import { type Label, placeLabels } from "#lib/domain/strip/plan-labels.ts";
+import { PLAN_FRAME } from "#lib/domain/strip/plan-scale.ts";
 import type { Point } from "#lib/domain/strip/strip-shape.ts";
-import { crossings, patches } from "#tests/support/plan-words.ts";
+import { demoLines } from "#tests/support/demo.ts";
+import { crossings, patches, tangles } from "#tests/support/plan-words.ts";
 
 const SHEET = { width: 300, height: 200 };
 
@@ -64,4 +68,14 @@ test("words lie over no other label’s line, and theirs goes under none", () =>
       expect(crossings(placeLabels(labels, SHEET, []))).toEqual([]);
     }),
   );
+});
+
+test("lines from words to their places do not cross one another on a crowded line", async () => {
+  const { fennel } = await demoLines();
+  const report = reportOn(fennel, "2026-11-25");
+  const crossed = [PLAN_FRAME.width, 620, 530, 430, 350, 270].map((width) => {
+    const view = drawPlan(fennel, report, { ...PLAN_FRAME, width });
+    return [width, tangles(view?.shapes ?? [])];
+  });
+  expect(crossed.filter(([, count]) => count !== 0)).toEqual([]);
 });

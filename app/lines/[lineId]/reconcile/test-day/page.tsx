@@ -76,6 +76,8 @@ function OneDay({
   const told = watched.filter(
     (each) => each.stop.passed !== null || resultOf(file, day, each) !== null,
   ).length;
+  // On the day the results name each stop again; on a phone they come first.
+  const isOn = mayRecord && day.on <= report.today;
   return (
     <>
       <PageHead
@@ -88,7 +90,7 @@ function OneDay({
           </Link>
         </p>
       </PageHead>
-      <Section title="The plan">
+      <Section title="The plan" {...(isOn ? { foldedOnPhone: counted(stops.length, "stop") } : {})}>
         <PlanTable file={file} day={day} />
         <PlanCautions file={file} day={day} />
         <OutdatedLetters lineId={lineId} file={file} outdated={outdated} />
@@ -103,9 +105,7 @@ function OneDay({
           </details>
         ) : null}
       </Section>
-      {mayRecord && day.on <= report.today ? (
-        <Results lineId={lineId} file={file} day={day} />
-      ) : null}
+      {isOn ? <Results lineId={lineId} file={file} day={day} /> : null}
       <CallFirst
         lineId={lineId}
         file={file}

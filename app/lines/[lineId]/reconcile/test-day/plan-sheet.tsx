@@ -21,7 +21,7 @@ import { dosedWords, drainWords } from "#lib/domain/tiein/stop-words.ts";
 import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
 import { formatDate, formatDay } from "#lib/domain/time/format-day.ts";
 import { formatTime, laterBy } from "#lib/domain/time/time-of-day.ts";
-import { listed, partyName, propertyName, tieInName } from "../../names.ts";
+import { counted, listed, partyName, propertyName, tieInName } from "../../names.ts";
 import { isControl, stopPlace } from "./stop-names.ts";
 
 interface SheetPart {
@@ -133,6 +133,7 @@ export function WaterOff({ file, report, day }: SheetPart) {
   return (
     <Section
       title="Keep water off"
+      foldedOnPhone={counted(waterOff.length, "address", "addresses")}
       note="All fixtures except the one being dyed, while their water passes the place being watched: other water dilutes or hides the dye. Anyone who joins below goes on as usual."
     >
       <ul>
@@ -192,6 +193,7 @@ export function LetIn({ lineId, file, report, day }: SheetPart & { readonly line
   return (
     <Section
       title="Access contacts"
+      foldedOnPhone={`${letIn.filter(({ consented }) => consented).length} of ${letIn.length} agreed`}
       actions={
         <Link href={`/lines/${lineId}/notices/write?kind=test-visit`}>Send visit notices</Link>
       }
@@ -246,7 +248,10 @@ export function OutdatedLetters({
 /** Whether whoever runs the sewer and the plant was told of the dye. */
 export function PlantPart(part: SheetPart) {
   return (
-    <Section title="Tell whoever runs the sewer">
+    <Section
+      title="Tell whoever runs the sewer"
+      foldedOnPhone={part.day.plantToldOn === null ? "not noted yet" : "told"}
+    >
       <p>{plantWords(part)}</p>
     </Section>
   );
