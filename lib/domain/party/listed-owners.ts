@@ -15,7 +15,18 @@ export function listedOwners(fields: ListedFields): ListedOwners {
   const typed = (fields.careOf ?? "").replace(/^\s*(?:C\/O|CARE OF|ATTN:?|%)\s*/i, "").trim();
   const careOf = joined([...read.map((each) => each.careOf), ownersCase(typed)]);
   const tenure = read.flatMap((each) => each.tenure);
-  return { owners, heldWith, careOf, tenure, said: saidOf({ owners, heldWith, tenure }) };
+  const said = [...saidOf({ owners, heldWith, tenure }), ...lastNamesSaid(fields, owners)];
+  return { owners, heldWith, careOf, tenure, said };
+}
+
+/** `QUINTANILLA RIVAS MARIA DEL CARMEN`: where one last name ends and a second begins, no list says. */
+function lastNamesSaid(fields: ListedFields, owners: readonly OwnerNamed[]): string[] {
+  if (fields.order !== "last-first" || `${fields.owner} ${fields.owner2}`.includes(",")) return [];
+  const long = owners.filter(
+    ({ kind, name }) =>
+      kind === "person" && name.split(" ").filter((word) => /\p{L}{2}/u.test(word)).length > 3,
+  );
+  return long.map(({ name }) => `${name}: read with one last name. If there are two, correct it.`);
 }
 
 function ownersCase(typed: string): string {

@@ -54,13 +54,47 @@ export function propertyFor(
     id: newId(),
     address,
     parcel,
-    legalDescription: "",
+    legalDescription: (fields.legal ?? "").replace(/\s+/g, " ").trim(),
     stake: fields.stake ?? "candidate",
     weight: null,
     bothLanguages: false,
     note: "",
   };
   return { property: fresh, isNew: true };
+}
+
+/**
+ * The rows with the state of each site address that lacks one, as assessors leave it out: from where
+ * the list mails to the site itself, or from what is on file in that town. A town of two states is left
+ * as it is.
+ */
+export function withSiteStates(
+  { properties }: Pick<ListPlace, "properties">,
+  rows: readonly ListedFields[],
+): ListedFields[] {
+  const known = new Map<string, Set<string>>();
+  const note = ({ city, state }: Pick<Address, "city" | "state">) => {
+    if (state !== "") known.set(townKey(city), (known.get(townKey(city)) ?? new Set()).add(state));
+  };
+  for (const { address } of properties) note(address);
+  for (const fields of rows) {
+    const { address: site } = listedAddress(fields, "site");
+    const { address: mail } = listedAddress(fields, "mail");
+    if (site.street !== "" && mail.street !== "" && isSamePlace(mail, site))
+      note({ city: site.city, state: mail.state });
+  }
+  return rows.map((fields) => {
+    const { address } = listedAddress(fields, "site");
+    const [state, another] = known.get(townKey(address.city)) ?? [];
+    const isWanted = address.city !== "" && address.state === "";
+    return isWanted && state !== undefined && another === undefined
+      ? { ...fields, siteState: state }
+      : fields;
+  });
+}
+
+function townKey(city: string): string {
+  return city.trim().toUpperCase();
 }
 
 function parcelKey(parcel: string): string {

@@ -13,6 +13,7 @@ export interface ListedFields {
   readonly siteZip?: string;
   /** City, state and ZIP in one. */
   readonly siteLast?: string;
+  readonly legal?: string;
   readonly stake?: Stake;
   readonly owner?: string;
   readonly owner2?: string;

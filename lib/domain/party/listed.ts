@@ -2,7 +2,7 @@ import type { Property } from "../facts/party.ts";
 import { formatAddress } from "./address.ts";
 import { listedOwners } from "./listed-owners.ts";
 import { personOf } from "./listed-person.ts";
-import { propertyFor } from "./listed-place.ts";
+import { propertyFor, withSiteStates } from "./listed-place.ts";
 import type { ListedFields, ListedRow, ListPlace, ListProblem } from "./listed-row.ts";
 import { mergePeople, type PersonProblem, type PersonRow, personRows } from "./people.ts";
 
@@ -23,9 +23,10 @@ interface Draft extends ListedRow {
  */
 export function listed(
   there: ListPlace,
-  rows: readonly ListedFields[],
+  list: readonly ListedFields[],
   newId: () => string,
 ): Listing {
+  const rows = withSiteStates(there, list);
   const properties = [...there.properties];
   const drafts = rows.map((fields) => {
     const draft = draftOf({ ...there, properties }, fields, newId);

@@ -92,7 +92,8 @@ function untangled(placed: readonly Placed[], ground: Ground): readonly Placed[]
     const pair = tangleIn(now);
     if (pair === null) break;
     const others = now.filter((each) => !pair.includes(each));
-    const tries = [pair, pair.toReversed()].map((order) =>
+    const orders: readonly (readonly Placed[])[] = [pair, pair.toReversed()];
+    const tries = orders.map((order) =>
       order.reduce<readonly Placed[]>(
         (among, { label }) => [...among, ...spotFor(label, among, ground)],
         others,

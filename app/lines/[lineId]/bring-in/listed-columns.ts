@@ -48,6 +48,9 @@ export const LISTED_COLUMNS: readonly ListedColumn[] = [
   column("siteLast", "Site city, state, ZIP", 22, [
     ...["situs city state zip", "site city state zip", "situs csz"],
   ]),
+  column("legal", "Legal description", 22, [
+    ...["legal", "legal desc", "legal description 1", "short legal", "abbreviated legal"],
+  ]),
   column("mail", "Mailing address", 22, [
     ...["mailaddress", "mailing street", "mailaddress1", "mailing address 1", "owner address"],
     ...["mail addr 1", "taxpayer address", "mailing address line 1", "mail street", "mailaddr"],

@@ -190,3 +190,48 @@ test("a care-of line with its address in one cell is taken apart", () => {
     { careOf: "Bo Hale", mailing: { street: "9 Oak St" } },
   ]);
 });
+
+/** As exports have it that leave out the state of the site: the mail of 11 goes to the house itself. */
+const QUARRY: readonly ListedFields[] = [
+  {
+    ...{ site: "13 QUARRY LN", siteCity: "HARLOW FALLS", siteZip: "99101" },
+    ...{ owner: "OKONJO ADAEZE", order: "last-first", legal: "LOT 5  BLK 2 QUARRY ADD" },
+    ...{ mail: "PO BOX 918", mailCity: "SPARROW CITY", mailState: "ID", mailZip: "83800" },
+  },
+  {
+    ...{ site: "11 QUARRY LN", siteCity: "HARLOW FALLS", siteZip: "99101" },
+    ...{ owner: "PELLEGRIN DONALD R", order: "last-first" },
+    ...{ mail: "11 QUARRY LN", mailCity: "HARLOW FALLS", mailState: "WA", mailZip: "99101-2206" },
+  },
+];
+
+test("a site without a state has that of the mail that goes to a site in its town", () => {
+  const { after } = listed(EMPTY, QUARRY, ids());
+  expect(after.properties.map(({ address }) => address.state)).toEqual(["WA", "WA"]);
+  const alone = listed(EMPTY, QUARRY.slice(0, 1), ids()).after;
+  expect(alone.properties[0]?.address.state).toBe("");
+  const filed = {
+    ...EMPTY,
+    properties: [
+      aProperty("p", { address: anAddress("9 Quarry Ln", { city: "Harlow Falls", state: "WA" }) }),
+    ],
+  };
+  expect(listed(filed, QUARRY.slice(0, 1), ids()).after.properties[1]?.address.state).toBe("WA");
+});
+
+test("the legal description of a list comes in with its property", () => {
+  const { after } = listed(EMPTY, QUARRY, ids());
+  expect(after.properties[0]?.legalDescription).toBe("LOT 5 BLK 2 QUARRY ADD");
+});
+
+test("a long name that a list writes last name first is said to be read with one last name", () => {
+  const owner = "QUINTANILLA RIVAS MARIA DEL CARMEN";
+  const { rows } = listed(EMPTY, [{ ...QUARRY[0], owner }], ids());
+  expect(rows[0]?.said.join(" ")).toMatch(/read with one last name/);
+  const comma = listed(
+    EMPTY,
+    [{ ...QUARRY[0], owner: "QUINTANILLA RIVAS, MARIA DEL CARMEN" }],
+    ids(),
+  );
+  expect(comma.rows[0]?.said).toEqual([]);
+});
