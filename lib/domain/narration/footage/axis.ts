@@ -55,7 +55,7 @@ function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | n
   return fromMain > 0 && (zero === null || fromMain * 2 > distances.length) ? "main" : null;
 }
 
-const MAIN_SIDE = /\b(main|manhole|tap|saddle|city|street|sewer|connection)\b/;
+const MAIN_SIDE = /\b(main|tap|saddle|city|street|sewer|connection|wall)\b/;
 const OTHER_SIDE =
   /(?<!\b(?:to|toward|towards|until|till|for|reach|end at|out at) (?:the |a |that |their |her |his )?(?:\w+ )?)\b(cleanout|clean out|two way|basement|crawl space|riser|stack|toilet)\b|\b(zero|zeroed|reset)( \w+){0,2} (at|in|on) (the|a|this) (\w+ )?(cleanout|clean out)\b/;
 
@@ -67,7 +67,7 @@ const NO_WAY_IN =
 const OWN_MANHOLE =
   /\b(private|own|little|lawn|yard|association's|complex's|building's|on site) manhole\b|\bmanhole( ?(is|'s))?( [\w']+){0,3} (on|in|behind|between|under|beside) (the|their|our|your|his|her|its)( [\w']+)? (property|lawn|yard|lot|garden|court|courtyard|building|buildings|units?|house|patio|carport|garage)\b|\bmanhole( ?(is|'s))? (on the property|private|theirs|not the city's)\b/;
 
-/** Going up, whoever speaks of the main or the manhole before the first footage, and of no other way in, set it to zero there. */
+/** Going up, whoever speaks of the main, or of the wall where the line comes in, before the first footage, and of no other way in, set it to zero there. */
 function isUpFromMain(talk: Talk): boolean {
   const zero = talk.said.find((mark) => mark.what === "distance" && mark.distance.from === 0);
   const first = talk.said.find(

@@ -36,7 +36,8 @@ const AT_CLEANOUT = `
   Here at the front cleanout with my back to the city sewer. Counter's zero.
   Camera's in at the lower cleanout, and up we go, away from the main. Zero.
   Starting at the driveway cleanout, we ran the other half to the tap already. Zero.
-  Opened up the two way by the street, pushing it uphill. Zeroed at the tee.`;
+  Opened up the two way by the street, pushing it uphill. Zeroed at the tee.
+  Lid is off, we are in the manhole by the loading dock, going up to the kitchen. Zero.`;
 
 /** A manhole of one's own is no part of the main. */
 const AT_PRIVATE_MANHOLE = `
