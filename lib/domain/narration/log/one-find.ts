@@ -64,7 +64,7 @@ function isOne(ground: Ground, last: Heard, row: Heard): boolean {
     has(GIVES_WAY, last, row) ||
     has(GIVES_WAY, row, last) ||
     has(MADE_OUT, last, row) ||
-    isShown(ground, last, row) ||
+    isShown(last, row) ||
     isOfBranch(ground, last, row) ||
     (isGround(ground, row) && OPEN.test(last.fault ?? ""))
   );
@@ -99,11 +99,11 @@ function toldWith(talk: Talk, last: Heard, { mark }: Heard): string {
     .join(" ");
 }
 
-function isShown({ talk }: Ground, last: Heard, row: Heard): boolean {
+function isShown(last: Heard, row: Heard): boolean {
   if (!has(SHOWS, row, last)) return false;
   if (row.kind === "deposit" && row.place.reading === "read")
     return row.place.clause === last.place.clause;
-  return row.kind !== "fault" || !/\b(offset|joint)\b/.test(toldWith(talk, last, row));
+  return true;
 }
 
 /** What a branch itself has: `it’s just a hole`, `it’s got a lip`, `dripping out of it`. */

@@ -165,7 +165,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "infiltration",
-    "infiltration, infiltrating, dripping, drip, seeping, seep, water coming in, weeping, leaking in, ground water, groundwater, water dripping, water running in, leak, leaking, water pouring in, drips, weeper, clear water coming in, water squirting in",
+    "infiltration, infiltrating, dripping, drip, seeping, seep, water coming in, weeping, leaking in, leaks, ground water, groundwater, water dripping, water running in, leak, leaking, water pouring in, drips, weeper, clear water coming in, water squirting in",
   ),
   ...fault(
     "protruding-tie-in",
@@ -173,7 +173,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...fault(
     "worn-surface",
-    "worn, worn out, wear, surface wear, invert wear, eroded, bottom gone, bottom is gone, bottom rotted, rotted out, rotten, channeling, channeled, channel rot, pitted, pitting, corroded, corrosion, rusted out, rusted through, bottom rusted out, bottom eaten out, eaten away, eaten up, bottom worn out, bottom is rotted out, bottom rotted out, no bottom, rotted, gone on the bottom, bottom is eaten out, rough on the bottom, rough bottom, bottom is rough, rough on bottom, bottom et out, et out, bottom is pretty rough, bottom rough, scoured",
+    "worn, worn out, wear, surface wear, invert wear, eroded, bottom gone, bottom is gone, bottom rotted, rotted out, rotten, channeling, channeled, channel rot, pitted, pitting, corroded, corrosion, rusted out, rusted through, rusted clean through, rusted clear through, rusted right through, eaten through, eaten clean through, eaten clear through, rotted through, rotted clean through, rotted clear through, bottom rusted out, bottom eaten out, eaten away, eaten up, bottom worn out, bottom is rotted out, bottom rotted out, no bottom, rotted, gone on the bottom, bottom is eaten out, rough on the bottom, rough bottom, bottom is rough, rough on bottom, bottom et out, et out, bottom is pretty rough, bottom rough, scoured",
   ),
   ...done(
     "deformed",

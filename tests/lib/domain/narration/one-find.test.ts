@@ -29,6 +29,10 @@ const WORSE = `
   Yeah, that hole goes right out into the dirt.
   => hole 47
 
+  Seventeen, bottom's rusted clean through.
+  It's a hole, it goes right out the bottom.
+  => hole 17
+
   Eighteen and a half, spiderweb all over the pipe.
   I'd call that one broken, pieces have moved.
   => broken 18.5
@@ -208,6 +212,10 @@ const THROUGH = `
   Thirty-five, it's dripping in at the joint.
   That's water from the ground.
   => infiltration 35
+
+  Sixty-one, the joint leaks.
+  Infiltration, a steady drip at the joint.
+  => infiltration 61
 
   Thirty-nine, it's broken.
   Soil showing behind it.
