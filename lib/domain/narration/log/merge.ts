@@ -17,7 +17,8 @@ export function merged(ground: Ground, heard: readonly Heard[]): Heard[] {
     const at = rows.findLastIndex((row) => isSame(ground, row, next));
     const row = rows[at];
     if (row) rows[at] = together(ground.track.motion, row, next);
-    else rows.push(next);
+    else if (!ground.sense.known.has(next.mark.at) || next.place.reading === "read")
+      rows.push(next);
   }
   return rows;
 }

@@ -76,13 +76,18 @@ const DISMISSED = new RegExp(
 /** `no it’s not`, `and it isn’t`, said right behind it and of nothing else. */
 const NOT_SO =
   /^(?:[\w']+ ){0,2}?(?:\. )?(?:(?:and|but|no|nope|nah|oh|wait) )*(?:(?:it|that) (?:isn't|ain't|wasn't|is not)|(?:it's|that's) not)(?= (?:\.|it's|it is|that's|no|just|skip|never)(?: |$))/;
+/** `already, hang on, no, that’s just slush` */
+const IS_OTHER =
+  /^(?:[\w']+ ){0,2}?(?:\. )?(?:(?:hang on|hold on|wait|oh|okay) )*(?:no|nope|nah) (?:\. )?(?:that's|it's|that was|it was)(?! (?:on |at |about |like |still |not |all |good|a good|\d|the (?:left|right|top|bottom)))/;
 /** What a speaker does not write down, he has judged. */
 const KEPT_OUT =
   /\b(?:i|we|i'm|i'd|we're|they)(?: really| usually| normally| just)? (?:don't|do not|won't|wouldn't|not|ain't)(?: even| usually| really)? (?:log|logging|write|writing|count|counting|report|reporting|noting|marking|flagging|list|listing|recording)(?: up| down)? (?:it|that|those|them|these|this|fins)\b|\bnot (?:enough|worth|even enough) (?:to )?(?:count|note|log|call|write|mark|report|mention)\w*|\bskip (?:it|that|this|those)\b|\bleave (?:it|that|this|those) (?:out|off)\b|\b(?:don't|do not) (?:write|log|count|mark|note) (?:it|that|this|those)\b/;
 
 /** Taken for something and found to be nothing; `isFault` only: a branch is not made of light. */
 export function isDismissed(talk: Talk, mark: Said): boolean {
-  if (mark.what !== "thing" || mark.thing.kind !== "fault") return false;
+  if (mark.what !== "thing") return false;
+  if (mark.thing.kind !== "fault")
+    return /^(?:water|deposit)$/.test(mark.thing.kind) && isKeptOut(talk, mark);
   const { words } = talk.speech;
   const behind = words
     .slice(mark.to, mark.to + 16)
@@ -112,7 +117,9 @@ function isKeptOut(talk: Talk, mark: Of<"thing">): boolean {
     if (!word || word.sentence - mark.sentence > 3) break;
     text += `${last?.sentence === word.sentence ? "" : ". "}${word.text} `;
   }
-  return NOT_SO.test(`${text}.`) || KEPT_OUT.test(text);
+  // `No, that’s a hole`: what it is instead takes its place.
+  const instead = next?.what === "thing" && next.from < mark.to + 12;
+  return NOT_SO.test(`${text}.`) || (!instead && IS_OTHER.test(text)) || KEPT_OUT.test(text);
 }
 
 /** Things and materials that are told of, and not as seen here: what would happen, always does, or is to be done. */

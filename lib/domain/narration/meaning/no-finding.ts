@@ -41,7 +41,7 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   // `at the lip`, `see the ledge through it`: where, and what lies behind a hole.
   if (isLip(talk, mark)) return true;
   if (
-    /^(of [\w']+ )?(stuck |right |all |there )?(on|off|over) (the|my|our) (lens|camera|head|glass|dome|light)\b/.test(
+    /^(of [\w']+ )?(stuck |right |all |there )?(on|off|over) (the|my|our) (lens|camera|head|glass|dome|light|counter|screen|monitor|reel|cable|rod|cap|skid|tip)\b/.test(
       wordsOf(talk, mark.to, mark.to + 6),
     )
   )

@@ -23,6 +23,8 @@ export interface Sense {
   readonly pointers: ReadonlySet<number>;
   /** Things that were named before, `that same wye`, with the earlier mark where it is plain which. */
   readonly again: ReadonlyMap<number, number | null>;
+  /** Things that were told before, and named with no place: no row unless they add to one. */
+  readonly known: ReadonlySet<number>;
   /** Clauses that speak of the record. */
   readonly recordClauses: ReadonlySet<number>;
 }
@@ -42,6 +44,7 @@ export function senseOf(talk: Talk): Sense {
   return {
     unreal,
     recordClauses,
+    known: ats(things, (mark) => isKnown(talk, mark, unreal)),
     pointers: ats(
       things,
       (mark) =>
@@ -341,6 +344,27 @@ function isReference(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>)
       wordsOf(talk, begins, mark.from),
     ) && lastOfKind(talk, mark, unreal) !== undefined
   );
+}
+
+/** What speaks of the spot where the camera is. */
+const AT_HAND =
+  /\b(?:here|there|now|again|still|more|back|starts?|starting|begins?|another|next|see|got|i'm|we're|comes?|coming)\b/;
+
+/** `I told her the roots are the worst of it`: one of its kind was told, and no place is told now. */
+function isKnown(talk: Talk, mark: Of<"thing">, unreal: ReadonlySet<number>): boolean {
+  if (!/\b(?:the|those|that)(?: [\w']+)?$/.test(wordsOf(talk, mark.from - 2, mark.from)))
+    return false;
+  if (/^(?:main|bend|blockage)$/.test(mark.thing.kind)) return false;
+  const beside = inSentence(talk, mark.sentence);
+  const placed = beside.some(
+    (other) =>
+      other.what === "clock" || (other.what === "distance" && other.distance.kind === "at"),
+  );
+  const words = talk.speech.words.filter(({ sentence }) => sentence === mark.sentence);
+  // Once nothing is read off any more, it is gone through again.
+  const over = !talk.said.some(({ at, what }) => what === "distance" && at > mark.at);
+  if (placed || (!over && AT_HAND.test(words.map(({ text }) => text).join(" ")))) return false;
+  return lastOfKind(talk, mark, unreal) !== undefined;
 }
 
 /** Right behind one of the turns, with so many words between at most. */

@@ -125,6 +125,14 @@ const LEFT_OUT = `
   => tie-in 12
 
   Twelve, wye.
+  There's water already, hang on, no, that's just slush off the cap.
+  => tie-in 12
+
+  Twelve, wye.
+  Looks like grease. No, it's glue.
+  => tie-in 12
+
+  Twelve, wye.
   Slight dip, I wouldn't call that a belly.
   => tie-in 12
 
@@ -158,7 +166,7 @@ const TOLD_BEFORE = `
   Twelve, wye on the left.
   Thirty, hole in the bottom.
   Sixty, good.
-  They can dig up that hole in a day.
+  The hole's the one to fix.
   => tie-in 12; hole 30
 
   Twelve, wye on the left.
