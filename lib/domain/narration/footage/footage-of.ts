@@ -9,6 +9,7 @@ import {
   type Talk,
   wordsOf,
 } from "../meaning/said.ts";
+import { isLong } from "../vocabulary/endings.ts";
 import { type Ground, isPlacing, placings } from "./ground.ts";
 
 /** A reading counts for something said this long before or after it, in thousandths of a second. */
@@ -66,7 +67,7 @@ function pick(ground: Ground, marks: readonly Said[], mark: Said): Of<"distance"
     (other): other is Of<"distance"> =>
       other.what === "distance" &&
       !(other.at > mark.at && isEnd(ground.talk, mark, other)) &&
-      !(ground.track.passed.has(other.at) && other.clause !== mark.clause) &&
+      !(ground.track.passed.has(other.at) && other.clause !== mark.clause && !isRange(other)) &&
       !isGoneBy(ground, mark, other),
   );
   const before = distances.findLast((other) => other.at < mark.at) ?? null;
@@ -116,17 +117,36 @@ function isGoneBy(ground: Ground, mark: Said, reading: Said): boolean {
   );
 }
 
-/** `crack along the top, runs to twenty-eight`: where it stops, not where it is. */
+/** So many words at most stand between where something stops and the footage of that. */
+const BESIDE = 3;
+
+/** `crack along the top, runs to twenty-eight`, `fifty-eight, it’s gone`, `still in it at forty`: no place where it begins. */
 function isEnd(talk: Talk, mark: Said, distance: Said): boolean {
-  const before = talk.said[distance.at - 1];
-  return (
-    mark.what === "thing" &&
-    before !== undefined &&
-    before.at > mark.at &&
-    isTurn(before, "closes") &&
-    /\b(to|till|until|through)$/.test(wordsOf(talk, before.from, before.to)) &&
-    distance.from - before.to <= 1
-  );
+  if (mark.what !== "thing" || distance.at < mark.at) return false;
+  const [before, next] = [talk.said[distance.at - 1], talk.said[distance.at + 1]];
+  if (before === undefined || before.at <= mark.at) return false;
+  if (isTurn(before, "closes") && distance.from - before.to <= 1)
+    if (/\b(to|till|until|through)$/.test(wordsOf(talk, before.from, before.to))) return true;
+  if (!isLong(mark.thing) || distance.what !== "distance" || isRange(distance)) return false;
+  const told = (one: Said, other: Said | undefined) =>
+    other !== undefined &&
+    other.sentence === one.sentence &&
+    other.from - one.to <= BESIDE &&
+    !/\b(which|who)\b/.test(wordsOf(talk, one.to, other.from));
+  if (told(before, distance) && goesOn(talk, before)) return true;
+  const behind = talk.said[distance.at + 2];
+  const ofNext = behind?.what === "distance" && behind.from - (next?.to ?? 0) <= BESIDE;
+  return next !== undefined && told(distance, next) && goesOn(talk, next) && !ofNext;
+}
+
+function isRange({ distance }: Of<"distance">): boolean {
+  return distance.to !== null && !distance.choice;
+}
+
+/** Says that something goes on, or that it stops. */
+function goesOn(talk: Talk, turn: Said): boolean {
+  const still = turn.what === "turn" && /\bstill\b/.test(wordsOf(talk, turn.from, turn.to));
+  return isTurn(turn, "closes") || still;
 }
 
 /** `to clay at eighteen two`, nothing between: bound whatever stands before. */
@@ -284,6 +304,7 @@ function nextBare(ground: Ground, mark: Said): Of<"distance"> | null {
     const marks = placings(ground, inSentence(ground.talk, mark.sentence + on));
     const first = marks.find((other) => isPlacing(ground, other));
     if (!first || !isPlacing(ground, first)) continue;
+    if (isEnd(ground.talk, mark, first)) return null;
     if (opensBreath(ground, mark, first) || goesOnTo(ground, mark, first)) return null;
     return isBare(ground, first, marks) && !tooFar(mark.time, first.time, NEXT) ? first : null;
   }

@@ -23,7 +23,7 @@ export interface Passed {
 
 /** Which distances are told in looking back. */
 export function passedIn(talk: Talk, candidates: readonly Candidate[]): Passed {
-  const passed = new Set<number>();
+  const passed = new Set(candidates.filter(isSummary).map(({ at }) => at));
   const elsewhere = new Set<number>();
   const told = ({ at }: Candidate) => toldWith(talk, talk.said[at]);
   const { kept } = fitted(candidates.filter((one) => !LOOKS_BACK.test(told(one))));
@@ -45,6 +45,22 @@ export function passedIn(talk: Talk, candidates: readonly Candidate[]): Passed {
       passed.add(one.at);
   }
   return { passed, elsewhere };
+}
+
+/** As near as this, hundredths of a foot, a range ends where the camera is. */
+const HERE = 100;
+
+/** `out of it at eighteen three, so belly fourteen to eighteen three`: a range told where it ends. */
+function isSummary({ counter, to }: Candidate, index: number, all: readonly Candidate[]): boolean {
+  const last = all[index - 1];
+  const before = all.slice(0, index).findLast((old) => old.counter !== last?.counter);
+  if (!last || !before || to === null || last.to !== null) return false;
+  const way = Math.sign(last.counter - before.counter);
+  const [near, far] = [counter, to].sort(
+    (a, b) => Math.abs(a - last.counter) - Math.abs(b - last.counter),
+  );
+  if (near === undefined || far === undefined) return false;
+  return Math.abs(near - last.counter) <= HERE && (far - last.counter) * way < 0;
 }
 
 /** A sentence longer than this is talk without points. */

