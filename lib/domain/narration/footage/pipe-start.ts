@@ -29,9 +29,10 @@ export function isFirstPipe({ talk, track }: Pick<Ground, "talk" | "track">, mar
   // Where footage falls, the first that is read off is where the camera begins.
   const [, ...gone] = track.motion === -1 ? track.points : [null, ...track.points];
   const read = gone.some((point) => point !== null && point.at < mark.at && point.counter > 0);
-  const own = inSentence(talk, mark.sentence).some(
-    (other) => other.what === "distance" && other.distance.from > 0,
-  );
+  const beside = inSentence(talk, mark.sentence).filter((other) => other.what === "distance");
+  // `counter’s zero, it’s clay, five feet, good`: told at the zero.
+  const atZero = beside.findLast(({ at }) => at < mark.at)?.distance.from === 0;
+  const own = !atZero && beside.some(({ distance }) => distance.from > 0);
   const along = ALL_ALONG.test(sentenceAround(talk, mark));
   if (before || (own && !along) || (read && !along)) return false;
   const follows = isTurn(inSentence(talk, mark.sentence + 1)[0], "follows");

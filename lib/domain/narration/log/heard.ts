@@ -142,9 +142,16 @@ function isOfHouse({ talk }: Ground, mark: Of<"thing">): boolean {
   );
 }
 
+/** `zero at the bottom, the sweep`: the fitting by which the camera went in. */
+function isBendOfEntry({ talk }: Ground, mark: Of<"thing">): boolean {
+  if (mark.thing.kind !== "bend") return false;
+  const read = inSentence(talk, mark.sentence).filter((other) => other.what === "distance");
+  return read.length > 0 && read.every(({ distance }) => distance.from === 0);
+}
+
 /** Where the camera went in, and the end of a stretch, are no findings. */
 function isSeen(ground: Ground, mark: Of<"thing">): boolean {
-  if (isOfHouse(ground, mark)) return false;
+  if (isOfHouse(ground, mark) || isBendOfEntry(ground, mark)) return false;
   if (mark.thing.halts !== undefined && !isStopped(ground, mark, mark.thing.halts)) return false;
   if (inSentence(ground.talk, mark.sentence).some(({ at }) => ground.track.elsewhere.has(at)))
     return false;
@@ -353,6 +360,8 @@ function isChangeAgain(kept: readonly Heard[], row: Heard): boolean {
     if (a.reading !== "read" || b.reading !== "read") return false;
     if (a.counter === null || b.counter === null) return false;
     if (Math.abs(a.counter - b.counter) > SAME_CHANGE) return false;
+    // Gone back to, with another change read off since: what would be laid there.
+    if (index < kept.length - 1) return true;
     return row.material === old.material || row.material === kept[index - 1]?.material;
   });
 }

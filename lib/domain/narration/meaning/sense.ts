@@ -217,7 +217,7 @@ function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boole
 const FEW = /^(tie-in|crossing)$/;
 /** What somebody says who sees it there and then. */
 const SHOWN =
-  /\b(there's|here's|there is|here is|here comes|there goes|here|see|sees|seeing|got|comes?|coming|now|at|on|is)$/;
+  /\b(there's|here's|there is|here is|here comes|there goes|here|see|sees|seeing|got|comes?|coming|now|at|is)$/;
 
 /** `so that saddle’s a bootleg`, `I’m leaving the camera on the gas line`: with no place told and nothing pointed at. */
 function isKnownByNow(talk: Talk, mark: Of<"thing">): boolean {
@@ -444,8 +444,12 @@ function isExpected(mark: Said, clause: readonly Said[]): boolean {
 function isHearsay(talk: Talk, mark: Said, clause: readonly Said[]): boolean {
   const from = hearsayFrom(talk, mark.clause);
   if (from === null || mark.from < from) return false;
+  // `he said it’s like a hundred to the main, counter’s zero, it’s clay`: whoever sets the counter speaks for himself.
   return !clause.some(
-    (other) => isTurn(other, "self") && other.from >= from && other.to <= mark.from,
+    (other) =>
+      (isTurn(other, "self") || (other.what === "distance" && other.distance.from === 0)) &&
+      other.from >= from &&
+      other.to <= mark.from,
   );
 }
 

@@ -274,6 +274,15 @@ describe("a branch is a row where it is seen, and none where it is named again o
 
   Eighteen feet, roots. Bend down and look at the screen.
   => roots 18
+
+  Zero at the bottom, at the sweep.
+  Nine feet, roots.
+  => roots 9
+
+  Thirty-five feet, gas line right through the pipe.
+  Fifty-five feet, good.
+  I'm leaving the camera on the gas line.
+  => crossing 35
 `;
 
   test.each(walksIn(walks))("$said", expectRows);

@@ -163,6 +163,16 @@ describe("what a pipe is made of is a row where it begins, and none where it is 
   Thirty feet, liner starts.
   Fifty feet, liner ends, back in the bare clay.
   => material 0; material 30; material 50
+
+  He said it's like a hundred feet to the main, counter's zero, it's six inch clay, five feet, good.
+  Nine feet, roots.
+  => material 0; roots 9
+
+  Orangeburg from the house.
+  At fourteen it's clay.
+  Forty-four feet, she turns to concrete.
+  So new plastic from fourteen feet to forty-four, that's what I'd do.
+  => material 0; material 14; material 44
 `;
 
   test.each(walksIn(walks))("$said", expectRows);
