@@ -66,7 +66,8 @@ function isRepair(talk: Talk, old: Of<"distance">, mark: Of<"distance">): boolea
     .join(" ");
   const near = Math.abs(mark.distance.from - old.distance.from) <= LOOKED;
   if (denied) return true;
-  if (isAtOnce(talk, old, { mark, between })) return true;
+  if (isAtOnce(talk, old, { mark, between }) || isTakenBack(talk, old, { mark, between }))
+    return true;
   if (!ONLY.test(between) || mark.distance.from === old.distance.from) return false;
   if (MISTAKEN.test(between) || (near && LOOKING.test(between))) return true;
   return near && MEANT.test(wordsOf(talk, mark.to, mark.to + 3)) && isLast(talk, mark);
@@ -121,6 +122,32 @@ function isAtOnce(
     (other) => other.at < old.at && other.what === "thing",
   );
   return told && apart > words * A_WORD + HEAD_START;
+}
+
+/** How somebody begins who takes back what was just said, whatever the reason told. */
+const TAKES_BACK =
+  /^(no,? )?(no|nope|sorry|i'm sorry|oops|whoops|wait|scratch that|strike that|correction|i mean|my (bad|mistake)|excuse me|pardon|hang on|hold on)\b/;
+/** And how the right one is given. */
+const GIVES_RIGHT = /\b(it's|it is|that's|make (it|that)|should be|call it|is|i mean|say)$/;
+/** Words of what is found farther on. */
+const FARTHER = /\b(then|now|next|keep|going|moving|further|farther|past|up to)\b/;
+
+/** `thirty-nine, no sorry, I had my thumb on it, it’s 29`: nothing found between, and given as the right one. */
+function isTakenBack(
+  talk: Talk,
+  old: Of<"distance">,
+  { mark, between }: { readonly mark: Of<"distance">; readonly between: string },
+): boolean {
+  const found = talk.said
+    .slice(old.at + 1, mark.at)
+    .some(({ what }) => /^(thing|material|distance)$/.test(what));
+  const both = [old, mark].every(({ sentence }) =>
+    inSentence(talk, sentence).some(({ what }) => /^(thing|material)$/.test(what)),
+  );
+  const backward = mark.distance.from < old.distance.from;
+  if (found || FARTHER.test(between) || !TAKES_BACK.test(between)) return false;
+  if (both && old.sentence !== mark.sentence) return false;
+  return GIVES_RIGHT.test(between) || (backward && isLast(talk, mark));
 }
 
 /** Words of somebody who goes on. */

@@ -199,7 +199,12 @@ function readingsOf(ground: Ground): SpokenReading[] {
   });
 }
 
+/** Farther apart, hundredths of a foot, the two were not read off: `somewhere between 45 and 50`. */
+const GUESS = 200;
+
 function endsOf(distance: Distance): Cft[] {
+  if (distance.choice && Math.abs((distance.to ?? distance.from) - distance.from) > GUESS)
+    return [];
   if (distance.choice) return [middleOf(distance)];
   return distance.to === null ? [distance.from] : [distance.from, distance.to];
 }

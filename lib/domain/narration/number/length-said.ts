@@ -84,5 +84,11 @@ export function rangeEnd(
   const number = spokenNumber(words, skip);
   if (!number || INCH.has(words[number.to] ?? "") || hourEnd(words, number.to) > number.to)
     return null;
-  return { ...withUnit(words, number), choice: joint.startsWith("or") };
+  const end = withUnit(words, number);
+  const somewhere =
+    between &&
+    /\b(somewhere|someplace|maybe|about|call it)\b/.test(
+      words.slice(Math.max(0, at - 4), at).join(" "),
+    );
+  return { ...end, choice: joint.startsWith("or") || somewhere };
 }

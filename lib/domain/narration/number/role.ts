@@ -358,7 +358,9 @@ function isCount(n: NumberAt): boolean {
   if (number.value > MANY) {
     const got =
       /\b(got|looks like|look like)$/.test(lead) && /^(,|$|on (it|that|this)\b)/.test(follow);
-    return NAMED.test(lead) && !HARDLY_OF.test(lead) && !got;
+    // `where it goes back, at the forty-one`
+    const there = /\bat the$/.test(lead) && /^(,|$|it's|there's|you|we)/.test(follow);
+    return NAMED.test(lead) && !HARDLY_OF.test(lead) && !got && !there;
   }
   if (/\b(make|call|say|called) (that|it|this)$/.test(lead)) return false;
   return isSmallCount(n);
