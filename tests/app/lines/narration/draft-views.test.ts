@@ -50,8 +50,14 @@ const EMPTY = { observations: [], gaps: [] };
 test("draftViews() shows words, time and cells, and says how sure a row is", () => {
   const drafts = [
     aDraft("a", { hedges: ["looks like"], aboutRecord: "not on the card" }),
-    aDraft("b", { reading: "between", slack: 1_083, kind: "fault", fault: "roots" }),
-    aDraft("c", { slack: 100 }),
+    aDraft("b", {
+      reading: "between",
+      slack: 1_083,
+      kind: "fault",
+      fault: "roots",
+      counter: 2_600,
+    }),
+    aDraft("c", { slack: 100, counter: 2_900 }),
     aDraft("d", { counter: null, videoSecond: null }),
   ];
   const { seen } = draftViews(EMPTY, { decided: [] }, { drafts, gaps: [] });
@@ -65,6 +71,28 @@ test("draftViews() shows words, time and cells, and says how sure a row is", () 
   expect(seen[1]).toMatchObject({ readOut: false, marks: ["interpolated by time ± 10.8 ft"] });
   expect(seen[2]).toMatchObject({ readOut: true, marks: ["spoken ± 1.0 ft"] });
   expect(seen[3]).toMatchObject({ readOut: false, time: "", marks: ["no footage spoken"] });
+});
+
+test("draftViews() calls a row sure only where nothing else was heard at its footage", () => {
+  const drafts = [
+    aDraft("left"),
+    aDraft("right", { clock: 3 }),
+    aDraft("broken", { kind: "fault", fault: "broken", clock: null, counter: 3_000 }),
+    aDraft("hole", { kind: "fault", fault: "hole", clock: null, counter: 3_120 }),
+    aDraft("roots", { kind: "fault", fault: "roots", clock: null, counter: 3_300 }),
+    aDraft("between", { reading: "between", slack: 200, counter: 5_000 }),
+  ];
+  const { seen } = draftViews(EMPTY, { decided: [] }, { drafts, gaps: [] });
+  expect(seen.map(({ sure }) => sure)).toEqual([true, true, false, false, true, false]);
+  const asked = "another row at this footage: one find or two?";
+  expect(seen.map(({ marks }) => marks.includes(asked))).toEqual([
+    false,
+    false,
+    true,
+    true,
+    false,
+    false,
+  ]);
 });
 
 test("draftViews() shows what a decided row became, as the log has it now", () => {
@@ -122,11 +150,11 @@ test("readDrafts() gives the ticked open rows that can be accepted, and counts t
 test("only what was spoken there, without a hedge, is sure", () => {
   const drafts = [
     aDraft("a"),
-    aDraft("b", { hedges: ["maybe"] }),
-    aDraft("c", { reading: "between", slack: 300 }),
-    aDraft("d", { slack: 100 }),
+    aDraft("b", { counter: 3_000, hedges: ["maybe"] }),
+    aDraft("c", { counter: 4_000, reading: "between", slack: 300 }),
+    aDraft("d", { counter: 5_000, slack: 100 }),
     aDraft("e", { counter: null }),
-    aDraft("f", { reading: "beyond", slack: 300 }),
+    aDraft("f", { counter: 6_000, reading: "beyond", slack: 300 }),
   ];
   const { seen } = draftViews(EMPTY, { decided: [] }, { drafts, gaps: [] });
   expect(seen.filter(({ sure }) => sure).map(({ key }) => key)).toEqual(["a"]);

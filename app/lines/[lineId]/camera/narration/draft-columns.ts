@@ -16,7 +16,7 @@ export interface DraftView {
   readonly marks: readonly string[];
   /** The counter was spoken, not worked out. */
   readonly readOut: boolean;
-  /** Spoken there, without a hedge: nothing in it asks for a second look. */
+  /** Spoken there, without a hedge, and nothing else heard there: nothing in it asks for a second look. */
   readonly sure: boolean;
   /** Where its words stand in what was said. */
   readonly span: TextSpan;

@@ -16,15 +16,29 @@ export function draftViews(
 ): { readonly seen: DraftView[]; readonly unseen: DraftView[] } {
   const decisions = new Map(decided.map((each) => [each.key, each]));
   return {
-    seen: drafts.map((draft) => seenView(file, draft, decisions.get(draft.key))),
+    seen: drafts.map((draft) =>
+      seenView(file, draft, {
+        decision: decisions.get(draft.key),
+        beside: drafts.some((other) => isBeside(draft, other)),
+      }),
+    ),
     unseen: gaps.map((draft) => unseenView(file, draft, decisions.get(draft.key))),
   };
+}
+
+/** So near, hundredths of a foot, two rows may be one find that was told in two words. */
+const BESIDE = 150;
+
+function isBeside(draft: Draft, other: Draft): boolean {
+  if (draft === other || draft.counter === null || other.counter === null) return false;
+  const across = draft.kind === "tie-in" && other.kind === "tie-in" && draft.clock !== other.clock;
+  return !across && Math.abs(draft.counter - other.counter) <= BESIDE;
 }
 
 function seenView(
   { observations }: Pick<LineFile, "observations">,
   draft: Draft,
-  decision: DraftDecision | undefined,
+  { decision, beside }: { readonly decision: DraftDecision | undefined; readonly beside: boolean },
 ): DraftView {
   const drafted = draftedFields(draft);
   const became = observations.find(({ id }) => id === decision?.observationId);
@@ -33,9 +47,9 @@ function seenView(
     quote: draft.quote,
     time: draft.videoSecond === null ? "" : formatCell(VIDEO, draft.videoSecond),
     texts: textsOf(SEEN_COLUMNS, drafted),
-    marks: marksOf(draft),
+    marks: beside ? [...marksOf(draft), BESIDE_WORDS] : marksOf(draft),
     readOut: isReadOut(draft),
-    sure: isReadOut(draft) && draft.hedges.length === 0 && draft.slack === 0,
+    sure: isReadOut(draft) && draft.hedges.length === 0 && draft.slack === 0 && !beside,
     span: draft.span,
     place: { counter: draft.counter, second: draft.videoSecond, reading: draft.reading },
     decided: decidedView(decision, {
@@ -90,6 +104,8 @@ function textsOf(columns: readonly GridColumn[], row: object): Record<string, st
     columns.map((column) => [column.key, formatCell(column, values[column.key])]),
   );
 }
+
+const BESIDE_WORDS = "another row at this footage: one find or two?";
 
 function marksOf({ counter, reading, slack, hedges, aboutRecord }: Draft): string[] {
   const off = slack === 0 ? "" : ` ± ${plainFeet(toTenth(slack))} ft`;
