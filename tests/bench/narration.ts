@@ -1,5 +1,6 @@
 import fs from "node:fs";
 import path from "node:path";
+import { draftViews } from "#app/lines/[lineId]/camera/narration/draft-views.ts";
 import type { SpokenReading } from "#lib/domain/narration/footage/run-told.ts";
 import type { Draft, DraftLog } from "#lib/domain/narration/log/draft.ts";
 import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
@@ -195,6 +196,20 @@ export function recall({ right, expected }: Score): number {
   return expected === 0 ? 1 : right / expected;
 }
 
+/** Of the rows that one press accepts, how many are right. */
+export function sureOnes(narrated: readonly Narrated[]): { sure: number; right: number } {
+  const counts = narrated.map((one) => {
+    const { seen } = draftViews({ observations: [], gaps: [] }, { decided: [] }, one.log);
+    const sure = one.log.drafts.filter((_, at) => seen[at]?.sure);
+    const { pairs } = compared(one);
+    return [sure.length, pairs.filter(({ draft }) => sure.includes(draft)).length] as const;
+  });
+  return {
+    sure: counts.reduce((sum, [sure]) => sum + sure, 0),
+    right: counts.reduce((sum, [, right]) => sum + right, 0),
+  };
+}
+
 /** Prints precision, recall and station error per kind, for the tuned and the held-out narrations. */
 export function printNarrations(): void {
   for (const set of ["tuned", "checked", "held-out"] as const) {
@@ -208,6 +223,8 @@ export function printNarrations(): void {
         `${kind.padEnd(12)}${String(expected).padEnd(10)}${String(drafted).padEnd(9)}${String(right).padEnd(8)}${precision(score).toFixed(3).padEnd(11)}${recall(score).toFixed(3).padEnd(8)}${error}`,
       );
     }
+    const { sure, right } = sureOnes(narrated);
+    console.log(`accepted in one press: ${sure}, right ${(right / sure).toFixed(3)}`);
     const wrong = narrated.flatMap((one) =>
       misread(one).map(({ quote, counter }) => `${one.name}: ${counter / 100} ft in “${quote}”`),
     );
