@@ -200,7 +200,7 @@ function isMeantAgain(talk: Talk, mark: Of<"thing">, before: Of<"thing">): boole
   const back = mark.sentence - before.sentence;
   if (mark.thing.describes) return back <= 1;
   const lead = wordsOf(talk, mark.from - 3, mark.from);
-  if (/\b(that|this|those|these|them|the|her|his|their|its)$/.test(lead)) return back <= BACK;
+  if (/\b(that|this|those|these|them|the)$/.test(lead)) return back <= BACK;
   const named =
     /\b(that's|it's|that is|it is|definitely|called it)( just| only| all| basically)?( a| an| one| your| our| the| my| some)?$/.test(
       lead,
