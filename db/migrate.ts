@@ -1,6 +1,7 @@
 import path from "node:path";
 import type Database from "better-sqlite3";
 import { readMigrationFiles } from "drizzle-orm/migrator";
+import { testIdFrom } from "#lib/domain/testing/test-day-results.ts";
 import { closedSetTriggers, holdsClosedSet } from "./closed-sets.ts";
 import { guards, isGuard } from "./guards.ts";
 import { currentTriggers, keepsCurrent } from "./kept-current.ts";
@@ -39,6 +40,7 @@ function isListed(name: string): boolean {
 export function bringUpToDate(client: Database.Database, folder = MIGRATIONS): void {
   const migrations = readMigrationFiles({ migrationsFolder: folder });
   if (isUpToDate(client, migrations)) return;
+  lendFunctions(client);
   // Inside of a transaction this pragma does nothing.
   client.pragma("foreign_keys = OFF");
   try {
@@ -46,6 +48,11 @@ export function bringUpToDate(client: Database.Database, folder = MIGRATIONS): v
   } finally {
     client.pragma("foreign_keys = ON");
   }
+}
+
+/** What migrations ask of the core, since SQL has no such sum. */
+export function lendFunctions(client: Database.Database): void {
+  client.function("planned_test_id", { deterministic: true }, (id) => testIdFrom(String(id)));
 }
 
 function isUpToDate(client: Database.Database, migrations: readonly Migration[]): boolean {

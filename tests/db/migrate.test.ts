@@ -5,7 +5,7 @@ import Database from "better-sqlite3";
 import { readMigrationFiles } from "drizzle-orm/migrator";
 import { beforeAll, expect, test } from "vitest";
 import { closedSetTriggers } from "#db/closed-sets.ts";
-import { bringUpToDate } from "#db/migrate.ts";
+import { bringUpToDate, lendFunctions } from "#db/migrate.ts";
 import { openDb } from "#db/open.ts";
 import { aFolder } from "../support/office.ts";
 
@@ -37,6 +37,7 @@ beforeAll(() => {
 function demoAt(count: number): Database.Database {
   const full = new Database(demo);
   const old = new Database(":memory:");
+  lendFunctions(old);
   old.exec("CREATE TABLE migrations (made_at INTEGER PRIMARY KEY, hash TEXT NOT NULL)");
   for (const { sql, folderMillis, hash } of MIGRATIONS.slice(0, count)) {
     const triggers = triggersOf(old);

@@ -91,14 +91,12 @@ function untangled(placed: readonly Placed[], ground: Ground): readonly Placed[]
   for (let round = 0; round < ROUNDS; round += 1) {
     const pair = tangleIn(now);
     if (pair === null) break;
-    const others = now.filter((each) => !pair.includes(each));
     const orders: readonly (readonly Placed[])[] = [pair, pair.toReversed()];
-    const tries = orders.map((order) =>
-      order.reduce<readonly Placed[]>(
-        (among, { label }) => [...among, ...spotFor(label, among, ground)],
-        others,
-      ),
-    );
+    const tries = orders.map((order) => {
+      const among = now.filter((each) => !pair.includes(each));
+      for (const { label } of order) among.push(...spotFor(label, among, ground));
+      return among;
+    });
     const [best = now] = tries.toSorted((one, other) => tanglesOf(one) - tanglesOf(other));
     if (tanglesOf(best) >= tanglesOf(now)) break;
     now = best;

@@ -2,15 +2,31 @@ import { type EntryRefusal, entryRefused } from "../consent/entry-refused.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { ControlResult, TestResult, TieInTest } from "../facts/test.ts";
 import type { TestDay, TestStop } from "../facts/test-day.ts";
+import { keyOf } from "../say/key.ts";
 
 /** What tells a stop from the others of its day, whatever their order. */
 export function stopKey({ startsAt, propertyId, unitId, pointId, colour }: TestStop): string {
   return [startsAt, propertyId ?? pointId ?? "", unitId ?? "", colour].join("|");
 }
 
-/** Id of the test that a result of a stop makes: the same stop makes the same test. */
+/**
+ * Id of the test that a result of a stop makes: the same stop makes the same test, by which it is found
+ * again. Of the day's id and what tells the stop it keeps short keys: an id stands in addresses and in
+ * the line file, with 64 letters and digits at most.
+ */
 export function testIdOf(day: Pick<TestDay, "id">, stop: TestStop, tieInId: string): string {
-  return [day.id, stopKey(stop), tieInId].join("|");
+  return `${testsBegin(day)}${keyOf([stopKey(stop), tieInId].join("|"))}`;
+}
+
+/** How the ids of a day's tests begin. */
+function testsBegin({ id }: Pick<TestDay, "id">): string {
+  return `test-${keyOf(id)}-`;
+}
+
+/** The id, as it is made now, of a test whose id was once the plain words: `day|09:00|p12||green|t2`. */
+export function testIdFrom(plain: string): string {
+  const [dayId = "", ...rest] = plain.split("|");
+  return `${testsBegin({ id: dayId })}${keyOf(rest.join("|"))}`;
 }
 
 /** The test that was recorded for a stop and a tie-in; null while there is none. */
@@ -71,7 +87,7 @@ export function testsOfDay(
   { tests }: Pick<LineFile, "tests">,
   day: Pick<TestDay, "id">,
 ): TieInTest[] {
-  return tests.filter(({ id }) => id.startsWith(`${day.id}|`));
+  return tests.filter(({ id }) => id.startsWith(testsBegin(day)));
 }
 
 /** Dye from the control address seen here too spoils the day's tests; not seen is what is wanted. */

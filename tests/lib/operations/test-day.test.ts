@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import type { TestStop } from "#lib/domain/facts/test-day.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
-import { stopKey } from "#lib/domain/testing/test-day-results.ts";
+import { stopKey, testIdFrom, testIdOf } from "#lib/domain/testing/test-day-results.ts";
+import { readLineFile, writeLineFile } from "#lib/exchange/line-file.ts";
 import { dropTestDay, planTestDay } from "#lib/operations/plan-test-day.ts";
 import { recordConsent } from "#lib/operations/record-consent.ts";
 import { recordTestResult } from "#lib/operations/record-test-result.ts";
@@ -291,4 +292,21 @@ test("drains, dose and water of the stop go into its test", () => {
     fixture: "basement floor drain",
     quantity: "2 tablets, then 5 gallons of water",
   });
+});
+
+test("a test recorded from a plan goes into a line file, and others can be added beside it", () => {
+  const { act, lineId, tieInId, press, control, first } = aPlannedDay();
+  const ids = [control, first].map((at) => must(recordTestResult(act, press(at))).testId);
+  for (const id of ids) expect(id).toMatch(/^[A-Za-z0-9_-]{1,64}$/);
+  const written = writeLineFile({ file: fileOf(act, lineId), contents: new Map() });
+  expect(readLineFile(written)).toMatchObject({ ok: true });
+  const [test] = fileOf(act, lineId).tests;
+  addRows(act, { lineId, table: "tests" }, [{ ...test, id: "by-hand", tieInId }]);
+  expect(fileOf(act, lineId).tests.map(({ id }) => id)).toEqual([...ids, "by-hand"]);
+});
+
+test("the ids that results had before are led over to those that they have now", () => {
+  const { dayId, tieInId, first } = aPlannedDay();
+  const plain = [dayId, stopKey(first), tieInId].join("|");
+  expect(testIdFrom(plain)).toBe(testIdOf({ id: dayId }, first, tieInId));
 });
