@@ -47,6 +47,24 @@ const MISHEARD: readonly Misheard[] = [
   },
 ];
 
+/** `thir teen`, `six ty`, `hun dred`: a number broken within its word where a caption ended. */
+const BROKEN =
+  /^(thir|four|fif|six|seven|eigh|nine) teen$|^(twen|thir|for|fif|six|seven|eigh|nine) ty$|^(hun dred|thou sand|e leven|elev en|quar ter)$/;
+
+/** The words with a number that was broken in two made one. */
+export function joinedNumbers<W extends { readonly text: string; readonly to: number }>(
+  words: readonly W[],
+): W[] {
+  const whole: W[] = [];
+  for (const word of words) {
+    const last = whole.at(-1);
+    if (last && BROKEN.test(`${last.text} ${word.text}`))
+      whole[whole.length - 1] = { ...last, text: last.text + word.text, to: word.to };
+    else whole.push(word);
+  }
+  return whole;
+}
+
 /** The words with what a machine misheard put right, where the words beside it leave no doubt. */
 export function heardRight<W extends { readonly text: string }>(words: readonly W[]): W[] {
   return words.map((word, at) => {

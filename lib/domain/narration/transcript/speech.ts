@@ -1,5 +1,5 @@
 import type { Cue } from "./cues.ts";
-import { heardRight } from "./misheard.ts";
+import { heardRight, joinedNumbers } from "./misheard.ts";
 import type { NarrationFormat } from "./said-line.ts";
 import { inEnglish } from "./spanish.ts";
 import { cutWithoutPoints } from "./without-points.ts";
@@ -275,7 +275,9 @@ function wordsOf(pieces: readonly (Piece | Break)[], unpunctuated: boolean): Wor
     words.push(wordOf(piece, last, last ? placeAfter(last, fresh) : FIRST));
     fresh = "none";
   }
-  const heard = heardRight(words.map((word) => ({ ...word, asks: asked.has(word.sentence) })));
+  const heard = heardRight(
+    joinedNumbers(words).map((word) => ({ ...word, asks: asked.has(word.sentence) })),
+  );
   const english = inEnglish(heard);
   return unpunctuated ? cutWithoutPoints(english) : english;
 }

@@ -47,3 +47,17 @@ test.each([
 ])("%s feet: %s", (feet, said) => {
   expect(feetIn([said])).toEqual([0, feet, 88]);
 });
+
+test.each([
+  ["okay at thir", "teen and a half there's a crack", 1350],
+  ["crack on top six", "teen", 1600],
+  ["twen", "ty one there's a crack", 2100],
+  ["for", "ty feet crack on the left", 4000],
+  ["fif", "ty one point five crack", 5150],
+])("a number broken within its word: %s | %s", (first, next, feet) => {
+  const talk = `WEBVTT\n\n00:00:00.000 --> 00:00:04.000\nzero at the cleanout\n\n00:01:00.000 --> 00:01:04.000\n${first}\n\n00:01:04.200 --> 00:01:08.000\n${next}\n\n00:03:00.000 --> 00:03:04.000\nsixty that's the main\n`;
+  const run = { looks: "downstream", measuredFrom: null, mainCounter: null } as const;
+  expect(draftLog(talk, run).drafts.map(({ fault, counter }) => [fault, counter])).toEqual([
+    ["crack", feet],
+  ]);
+});
