@@ -29,7 +29,6 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
     isMisled(talk, mark) ||
     isRun(talk, mark) ||
     isUpBranch(talk, mark) ||
-    isFilling(talk, mark) ||
     isToBuild(talk, mark) ||
     isInGround(talk, mark) ||
     isOfPerson(talk, mark) ||
@@ -122,23 +121,6 @@ function isAlternative(talk: Talk, mark: Of<"thing">): boolean {
   );
 }
 
-/** `looks dead, nothing but dirt in there`: what the branch just told is filled with. */
-function isFilling(talk: Talk, mark: Of<"thing">): boolean {
-  const ground = mark.thing.kind === "deposit" || mark.thing.fault === "hole";
-  if (!ground || /\bholes?\b/.test(wordsOf(talk, mark.from, mark.to))) return false;
-  const before = talk.said.findLast(
-    (old) => old.at < mark.at && (old.what === "thing" || old.what === "distance"),
-  );
-  return (
-    before?.what === "thing" &&
-    before.thing.kind === "tie-in" &&
-    mark.sentence - before.sentence <= PLUGGED &&
-    /^(?:[\w']+ ){0,2}?(in there|in it|inside it|in that one|inside)\b/.test(
-      ownBehind(talk, mark, 5),
-    )
-  );
-}
-
 /** `y’all got water running in 115`: who runs it, to see whose branch it is. */
 function isRun(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "water" && mark.thing.fault !== "infiltration") return false;
@@ -217,7 +199,6 @@ function isPipeIntoPipe(talk: Talk, mark: Of<"thing">): boolean {
 /** Told of something else that is named already. */
 function isOtherWord(talk: Talk, mark: Of<"thing">): boolean {
   const { kind } = mark.thing;
-  if (kind === "deposit") return isCaught(talk, mark);
   if (kind === "water") return isLeak(talk, mark);
   if (kind === "blockage") return isPartly(talk, mark) || isPlugOfTieIn(talk, mark);
   return isOfRoots(talk, mark);
@@ -231,13 +212,6 @@ function isOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
     isFlowOfTieIn(talk, mark) ||
     isUseOfTieIn(talk, mark) ||
     isPartOfMain(talk, mark)
-  );
-}
-
-/** `a lip that catches paper`: what it would do, nothing that lies there. */
-function isCaught(talk: Talk, mark: Said): boolean {
-  return /\b(catch|catches|catching|caught|snag|snags|snagging|grab|grabs|grabbing|catch all|hang up|hangs up|hanging up|holding up)( the| all| your| any)*( \w+)?$/.test(
-    wordsOf(talk, mark.from - 3, mark.from),
   );
 }
 
