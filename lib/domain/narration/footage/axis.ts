@@ -55,7 +55,8 @@ function heardFrom(talk: Talk, sense: Sense, run: NarrationRun): FootageFrom | n
   return fromMain > 0 && (zero === null || fromMain * 2 > distances.length) ? "main" : null;
 }
 
-const MAIN_SIDE = /\b(main|tap|saddle|city|street|sewer|connection|wall)\b/;
+const MAIN_SIDE =
+  /\b(main|tap|saddle|city|street|sewer|connection|wall|(public|county|town|district) manhole)\b/;
 const OTHER_SIDE =
   /(?<!\b(?:to|toward|towards|until|till|for|reach|end at|out at) (?:the |a |that |their |her |his )?(?:\w+ )?)\b(cleanout|clean out|two way|basement|crawl space|riser|stack|toilet)\b|\b(zero|zeroed|reset)( \w+){0,2} (at|in|on) (the|a|this) (\w+ )?(cleanout|clean out)\b/;
 
@@ -63,9 +64,20 @@ const OTHER_SIDE =
 const NO_WAY_IN =
   /\b(no|any|find|without|missing)( (a|the|any|their|her|his))?( \w+)? (cleanout|clean out|two way)\b|\b(cleanout|clean out)( (is|was))? (buried|paved|sealed|stuck|broken|covered|gone|too|no good|won't|wouldn't|doesn't|didn't|isn't|wasn't|under)\b/g;
 
-/** `the association’s own manhole`, `the lid in their back lawn`: no manhole of the main. */
-const OWN_MANHOLE =
-  /\b(private|own|little|lawn|yard|association's|complex's|building's|on site) manhole\b|\bmanhole( ?(is|'s))?( [\w']+){0,3} (on|in|behind|between|under|beside) (the|their|our|your|his|her|its)( [\w']+)? (property|lawn|yard|lot|garden|court|courtyard|building|buildings|units?|house|patio|carport|garage)\b|\bmanhole( ?(is|'s))? (on the property|private|theirs|not the city's)\b/;
+/** Who owns the sewer in the street. */
+const TOWN =
+  "(?:the )?(?:city|town|county|village|district|public|municipality|utility|township|parish)";
+/** `the association’s own manhole`, `it’s theirs, it’s on the property`, `the city doesn’t own it`: no manhole of the main. */
+const OWN_MANHOLE = new RegExp(
+  [
+    String.raw`\b(private|own|little|lawn|yard|association's|complex's|building's|on site) manholes?\b`,
+    String.raw`\bmanhole( ?(is|'s))?( [\w']+){0,3} (on|in|behind|between|under|beside) (the|their|our|your|his|her|its)( [\w']+)? (property|lawn|yard|lot|garden|court|courtyard|building|buildings|units?|house|patio|carport|garage|dumpsters?|fence|dock)\b`,
+    String.raw`(?<!\b(?:not|isn't|ain't) )\b(on (the|their|your|private) property|private(ly)? (owned|property)|belongs? to (?!${TOWN}\b)|(?<!n't |not )(?:it's|that's|this is|it is|is|manhole's) (?:all )?(?:private|ours|yours|y'all|theirs(?! so)))\b`,
+    String.raw`\b(not|isn't|ain't|wasn't) ${TOWN}\b|\b${TOWN} (says|doesn't|don't|didn't|won't)( [\w']+){0,2} (isn't theirs|own|touch|maintain|have)\b`,
+  ].join("|"),
+);
+/** A wall or an edge of a manhole says nothing of the main; nor does the town’s name where it is no owner. */
+const OF_MANHOLE = /\b(wall|edge|lip|side|rim) of (the|that|this) manhole\b|\bmanhole wall\b/g;
 
 /** Going up, whoever speaks of the main, or of the wall where the line comes in, before the first footage, and of no other way in, set it to zero there. */
 function isUpFromMain(talk: Talk): boolean {
@@ -75,9 +87,9 @@ function isUpFromMain(talk: Talk): boolean {
   );
   const opening = wordsOf(talk, 0, first ? first.from : talk.speech.words.length);
   return (
-    MAIN_SIDE.test(opening) &&
+    MAIN_SIDE.test(opening.replace(OF_MANHOLE, "")) &&
     !OTHER_SIDE.test(opening.replace(NO_WAY_IN, "")) &&
-    !OWN_MANHOLE.test(opening)
+    !(opening.includes("manhole") && OWN_MANHOLE.test(opening))
   );
 }
 

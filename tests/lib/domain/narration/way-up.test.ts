@@ -19,6 +19,11 @@ const AT_MAIN = `
   We couldn't find a cleanout, so we launched out of the main. Zero.
   Going from the main up to the cleanout at the house, zero at the tap.
   The house cleanout's buried, we came in from the street. Zero on the saddle.
+  We're in the city's manhole out front, it's theirs so I called them first. Zero at the wall, going up.
+  This manhole is the city's, not yours. Zero at the wall, pushing up to the house.
+  Manhole in the street, it isn't private. Zero at the wall, up we go.
+  In the county manhole, your property starts at the sidewalk. Zero at the wall, going up.
+  Going in at the public manhole in front, it's not on your property. Zero at the edge of the pipe.
   Dropped the crawler in the main, launching the lateral camera. Zero at the saddle.
   Estamos en el pozo, vamos para arriba. Cero en la principal.`;
 const AT_CLEANOUT = `
@@ -45,7 +50,17 @@ const AT_PRIVATE_MANHOLE = `
   Lid's off the little manhole in the back lawn, that's theirs, going up from here. Zero.
   In at the manhole in their parking lot, it's a private one, looking upstream, zeroed.
   the association's own manhole between the buildings going up toward twelve zero
-  This manhole's on the property, not the city's. Zero at the pipe, heading up.`;
+  This manhole's on the property, not the city's. Zero at the pipe, heading up.
+  We're at the manhole behind the dumpsters, it's y'all's manhole, it's private, it isn't the city's. Going upstream. Zero's right at the edge of the manhole.
+  We're at the manhole in the back by the fence. It's theirs. Going upstream out of the manhole. Zero at the wall of the manhole.
+  In at the manhole by the pool house, belongs to the HOA, not the town. Zero at the wall, going up.
+  Manhole's privately owned, the county doesn't touch it. Zero at the pipe end, looking up the hill.
+  There's a manhole at the end of the drive and the city says it isn't theirs. Zero, going up.
+  Nobody has this manhole on the public map, it belongs to the mall. Zeroed at the wall, headed up to the stores.
+  The trailer park has its own manholes. I'm in number two, zero at the lip, going up toward the trailers.
+  I'm in the manhole down by the creek, going up to the lodge. Zero at the manhole wall.
+  Manhole out back. The city don't own it, the school does. Zero, pushing up.
+  On private property here, in the manhole next to the loading dock, zero at the wall of the pipe, going up to the store.`;
 
 const lines = (text: string) => text.split("\n").flatMap((line) => line.trim() || []);
 
