@@ -168,6 +168,10 @@ test.each([
   ["kind", "lining", "line"],
   ["kind", "Pipe bursting", "burst"],
   ["kind", "jetting", "clean"],
+  ["kind", "permit", "permit-fee"],
+  ["kind", "Inspection", "permit-fee"],
+  ["kind", "general", "other"],
+  ["kind", "Paving", "restore"],
 ])("priced work takes “%s: %s” for what it means", (key, typed, value) => {
   const column = scopeColumns(FILE, REPORT).find((each) => each.key === key);
   if (column === undefined) throw new Error(`Priced work has no column ${key}`);

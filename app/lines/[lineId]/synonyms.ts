@@ -112,4 +112,9 @@ export const SCOPE_KIND_SYNONYMS: Synonyms<ScopeKind> = {
   burst: ["bursting", "pipe bursting"],
   cap: ["plug"],
   clean: ["jetting", "jet"],
+  clear: ["root cutting", "cut roots"],
+  reconnect: ["reinstate", "reinstatement"],
+  restore: ["restoration", "paving", "surface restoration"],
+  "permit-fee": ["permits", "fee", "fees", "permit fee", "inspection", "permit and inspection"],
+  other: ["general", "mobilization", "traffic control"],
 };

@@ -4,10 +4,12 @@ import type { LineFile } from "../facts/line-file.ts";
 import type { DrawingItem, DrawingItemKind } from "../facts/permit-rule.ts";
 import type { ShapeKind } from "../facts/plan.ts";
 import type { Report } from "../findings/report.ts";
+import { formatFeet } from "../length/station.ts";
 import { heading, table } from "../paper/common.ts";
 import type { LetterBlock } from "../paper/letter.ts";
 import { EN } from "../paper/words-en.ts";
 import { courseOf } from "../plan/course.ts";
+import { sayList } from "../say/say-list.ts";
 import { notedDepths } from "../split/depth.ts";
 import { planTiling } from "../strip/draw-plan.ts";
 import { allowedScales, MOST_SHEETS, PLAN_FRAME, scaleWords } from "../strip/plan-scale.ts";
@@ -161,12 +163,12 @@ const FINDS: Partial<Record<DrawingItemKind, (drawn: Drawn) => Found>> = {
     ),
   depths: ({ file }) =>
     given(notedDepths(file).length > 0, "Depths are noted.", "No depth is noted."),
-  cleanouts: ({ file }) =>
+  cleanouts: ({ file, report }) =>
     given(
       file.points.some(({ kind }) => kind === "cleanout") ||
         file.tieIns.some(({ kind }) => kind === "cleanout-riser"),
       "Cleanouts are drawn where they are.",
-      "No cleanout is entered. If there is none, say so.",
+      noCleanoutWords(file, report),
     ),
   "pipe-size-and-material": ({ file }) =>
     given(
@@ -211,3 +213,13 @@ export function shownBlocks(drawn: Drawn): LetterBlock[] {
 }
 
 const SHOWN_WORDS = { shown: "Shown", missing: "MISSING", "does-not-apply": "Not applicable" };
+
+/** What a log has seen is on no drawing until it stands among the landmarks. */
+function noCleanoutWords({ observations }: LineFile, { stations }: Report): string {
+  const seen = stations.flatMap(({ observationId, station }) => {
+    const observation = observations.find(({ id }) => id === observationId);
+    return observation?.kind === "cleanout" && station !== null ? [formatFeet(station)] : [];
+  });
+  if (seen.length === 0) return "No cleanout is entered. If there is none, say so.";
+  return `No cleanout is entered, but the camera saw one at ${sayList(seen)}: add it under “Pipe and landmarks”.`;
+}
