@@ -134,10 +134,9 @@ function takeAnswer(act: Act, { message, mail, words }: Answered): void {
   const sent = dayOf(message.createdAt, zone);
   const receivedOn = written > act.today || written < sent ? act.today : written;
   const office: Act = { ...act, actor: { ...act.actor, role: "office" } };
-  const came = { lineId, receivedOn, words };
+  const came = { lineId, receivedOn, words, kind: "other", uploadId: null } as const;
   if (noticeId !== null) {
-    const reply = { ...came, noticeId, kind: "other", uploadId: null } as const;
-    if (recordReply(office, reply).ok) return;
+    if (recordReply(office, { ...came, noticeId }).ok) return;
   } else if (entryId !== null && recordInvoiceReply(office, { ...came, entryId }).ok) return;
   const sentence = `Answer to the email “${subject}”. ${words}`;
   tell(act, { lineId, action: "take-incoming", sentence, detail: { messageId } });

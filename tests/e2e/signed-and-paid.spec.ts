@@ -29,6 +29,7 @@ test("a split is signed, superseded, signed again and paid", async ({ page, brow
     await sign(browser, second, SECOND.a);
   });
   await test.step("the shares are invoiced and paid", () => pay(page, line));
+  await test.step("an answer by phone to an invoice waits", () => answerByPhone(page, line));
 });
 
 async function bringIn(page: Page): Promise<string> {
@@ -190,6 +191,24 @@ async function supersede(page: Page, line: string) {
     await expect(page.getByText(amount).first()).toBeVisible();
   await open(page, `${line}/notices/consents`);
   await expect(page.getByText(/earlier amount/i).first()).toBeVisible();
+}
+
+/** What a neighbor says on the phone about an invoice waits with all other replies. */
+async function answerByPhone(page: Page, line: string) {
+  await open(page, `${line}/cost/money#replies`);
+  const call = page.getByRole("form", { name: "Record a reply" });
+  await call.getByLabel("Invoice").selectOption({ index: 1 });
+  await call.getByLabel(/^Reply/).selectOption({ label: "has a question" });
+  await call.getByLabel("In their own words").fill("May I pay in two parts?");
+  await call.getByRole("button", { name: "Record the reply" }).click();
+  await expect(page.getByText("It waits until someone has dealt with it").first()).toBeVisible();
+  await open(page, `${line}/notices`);
+  await expect(page.getByText("“May I pay in two parts?”").first()).toBeVisible();
+  const deal = page.getByRole("form", { name: /^Deal with this reply: .*has a question/ });
+  await deal.getByLabel("How you dealt with it").selectOption({ label: "called back" });
+  await deal.getByLabel("What was said or done").fill("Yes, half by December 15.");
+  await deal.getByRole("button", { name: "Mark as dealt with" }).click();
+  await expect(deal).toHaveCount(0);
 }
 
 async function pay(page: Page, line: string) {

@@ -11,11 +11,14 @@ import { beginWithReplier, type RepliedTo, repliedTo } from "./replied-to.ts";
 /** What somebody does who replies so, after their name. */
 const VERBS: Record<ReplyKind, string> = { ...REPLY_VERBS, disagrees: "objects" };
 
-/** What such a reply makes a task of, with where it is done where that is one page. */
-const REPLY_TASKS: Partial<Record<ReplyKind, { readonly task: string; readonly page?: string }>> = {
-  "wants-another-day": { task: "set another day and tell them" },
-  "wants-paper": { task: "print the letter and mail it", page: "notices/letter/" },
-};
+/** What a reply makes a task of, with where it is done where that is one page. */
+function taskOf({ kind, noticeId }: Reply): { readonly task?: string; readonly where?: string } {
+  if (kind === "wants-another-day") return { task: "set another day and tell them" };
+  if (kind !== "wants-paper") return {};
+  return noticeId === null
+    ? { task: "print the invoice and mail it", where: "cost/money" }
+    : { task: "print the letter and mail it", where: `notices/letter/${noticeId}` };
+}
 
 const MOST_WORDS = 90;
 
@@ -27,7 +30,7 @@ export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId"
   return waitingReplies(file).map((reply) => {
     const to = repliedTo(file, reply);
     const replyBy = to?.notice?.replyBy ?? null;
-    const { task, page } = REPLY_TASKS[reply.kind] ?? {};
+    const { task, where } = taskOf(reply);
     const todo = task === undefined ? "" : `; ${task}`;
     const who = to === null ? "Someone" : beginWithReplier(file, to);
     return {
@@ -36,9 +39,7 @@ export function replyThings(file: LineFile, today: Day): Omit<DueThing, "lineId"
       kind: replyBy !== null && replyBy < today ? "late" : "due",
       waitsOn: "office",
       question: "notices",
-      ...(page === undefined || reply.noticeId === null
-        ? {}
-        : { where: `${page}${reply.noticeId}` }),
+      ...(where === undefined ? {} : { where }),
     };
   });
 }

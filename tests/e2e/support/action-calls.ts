@@ -195,6 +195,20 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     ],
     writes: true,
   },
+  recordInvoiceReplyAction: {
+    args: (db) => [
+      "ropewalk-0001",
+      IDLE,
+      aForm({
+        entryId: id(
+          db,
+          "select id from ledger_entries where line_id = 'ropewalk-0001' and kind = 'invoice'",
+        ),
+        ...{ kind: "asks", receivedOn: DAY, words: "When?", suitsOn: "", uploadId: "" },
+      }),
+    ],
+    writes: true,
+  },
   dealWithReplyAction: {
     args: (db) => [
       { lineId: LINE, replyId: id(db, of("replies", "and dealt_by = ''")) },

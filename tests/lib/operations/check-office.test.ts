@@ -31,8 +31,7 @@ async function anOfficeOnDisk() {
   const reply = { kind: "asks", receivedOn: act.today, words: "When?", uploadId: null } as const;
   must(recordReply(act, { lineId, noticeId, ...reply, suitsOn: null }));
   insertRow(act.db, "ledger", { lineId, row: aLedgerEntry(2) });
-  const answer = { entryId: "entry-2", receivedOn: act.today, words: "Paid" };
-  must(recordInvoiceReply(act, { lineId, ...answer }));
+  must(recordInvoiceReply(act, { lineId, entryId: "entry-2", ...reply, words: "Paid" }));
   const file = path.join(act.dataFolder, "wyebook.db");
   await act.db.$client.backup(file);
   return { dataFolder: act.dataFolder, file, documentHash: fileOf(act, lineId).uploads[0]?.sha256 };

@@ -70,6 +70,10 @@ describe("an invoice goes out by email without a cover letter", () => {
     insertRow(act.db, "ledger", { lineId, row });
     return { desk, act, lineId, order: { lineId, invoiceIds: [row.id], again: false } };
   }
+  function saying(word: Partial<Parameters<typeof recordInvoiceReply>[1]>) {
+    const paper = { kind: "other", receivedOn: "2026-11-25", words: "", uploadId: null } as const;
+    return { ...paper, ...word };
+  }
   function waived({ act, lineId }: ReturnType<typeof aBill>): void {
     for (const { key } of reportOn(fileOf(act, lineId), act.today).holds)
       must(waiveHold(act, { lineId, holdKey: key, reason: "The owner asked for the bill" }));
@@ -142,10 +146,35 @@ describe("an invoice goes out by email without a cover letter", () => {
     expect(replyThings(fileOf(act, lineId), act.today)).toHaveLength(1);
   });
 
+  test("an answer by phone is taken down like one to a letter, and the desk says what to do", () => {
+    const { act, lineId, order } = aBill();
+    const [entryId = ""] = order.invoiceIds;
+    const call = { kind: "wants-paper", words: "Mail it to my son", suitsOn: null } as const;
+    must(recordInvoiceReply(act, { lineId, entryId, ...saying(call) }));
+    const objection = { kind: "disagrees", words: "Not my pipe", suitsOn: "2026-12-01" } as const;
+    must(recordInvoiceReply(act, { lineId, entryId, ...saying(objection) }));
+    expect(fileOf(act, lineId).history.at(-1)?.sentence).toBe(
+      "Reply to invoice No. 1: disagrees, December 1, 2026 works: Not my pipe",
+    );
+    expect(replyThings(fileOf(act, lineId), act.today)).toMatchObject([
+      {
+        sentence:
+          "Ottilie Brandvold objects: Tuesday, December 1 works (invoice No. 1, 12 Fennel Row): “Not my pipe”",
+        kind: "due",
+      },
+      {
+        sentence:
+          "Ottilie Brandvold wants it on paper; print the invoice and mail it (invoice No. 1, 12 Fennel Row): “Mail it to my son”",
+        kind: "due",
+        where: "cost/money",
+      },
+    ]);
+  });
+
   test("an answer that is not of one person for sure, or of a party read as another, says so", () => {
     const { act, lineId, order } = aBill();
     const [entryId = ""] = order.invoiceIds;
-    const answered = { lineId, entryId, receivedOn: act.today, words: "Paid." };
+    const answered = { lineId, entryId, ...saying({ receivedOn: act.today, words: "Paid." }) };
     must(recordInvoiceReply(act, answered));
     const said = () => replyThings(fileOf(act, lineId), act.today)[0]?.sentence;
     expect(said()).toBe("Ottilie Brandvold replied (invoice No. 1, 12 Fennel Row): “Paid.”");
@@ -172,7 +201,7 @@ describe("an invoice goes out by email without a cover letter", () => {
   test("an answer to what is no invoice, or of a day to come, is refused", () => {
     const { act, lineId, order } = aBill();
     const [entryId = ""] = order.invoiceIds;
-    const answered = { lineId, entryId, receivedOn: act.today, words: "Paid." };
+    const answered = { lineId, entryId, ...saying({ receivedOn: act.today, words: "Paid." }) };
     expect(recordInvoiceReply(act, { ...answered, entryId: "gone" })).toMatchObject({
       error: { path: "entryId" },
     });
@@ -181,13 +210,20 @@ describe("an invoice goes out by email without a cover letter", () => {
     });
     const technician: Act = { ...act, actor: { ...act.actor, role: "field" } };
     expect(recordInvoiceReply(technician, answered)).toMatchObject({ ok: false });
+    expect(recordInvoiceReply(act, { ...answered, suitsOn: "soon" })).toMatchObject({
+      error: { path: "suitsOn" },
+    });
+    expect(recordInvoiceReply(act, { ...answered, uploadId: "gone" })).toMatchObject({
+      error: { path: "uploadId" },
+    });
     expect(fileOf(act, lineId).replies).toEqual([]);
   });
 
   test("a line with an answered invoice and no letter is in the report of replies due", async () => {
     const { act, lineId, order } = aBill();
     const [entryId = ""] = order.invoiceIds;
-    must(recordInvoiceReply(act, { lineId, entryId, receivedOn: act.today, words: "Paid." }));
+    const paid = saying({ receivedOn: act.today, words: "Paid." });
+    must(recordInvoiceReply(act, { lineId, entryId, ...paid }));
     const lines: unknown[][][] = [];
     for await (const rows of officeReportRows(act.db, "replies", act.today)) lines.push(rows);
     expect(lines.flat()).toHaveLength(1);

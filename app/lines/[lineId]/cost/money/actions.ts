@@ -6,6 +6,7 @@ import {
   cents,
   checked,
   id,
+  needed,
   oneIn,
   oneInOr,
   someTexts,
@@ -14,10 +15,12 @@ import {
   twoIds,
 } from "#app/fields.ts";
 import { PAYMENT_METHODS } from "#lib/domain/facts/ledger-entry.ts";
+import { REPLY_KINDS } from "#lib/domain/facts/notice.ts";
 import { BILLINGS } from "#lib/domain/ledger/propose.ts";
 import { ENTERED_KINDS, enterMoney } from "#lib/operations/enter-money.ts";
 import { invoiceSplit } from "#lib/operations/invoice-split.ts";
 import { mailInvoices } from "#lib/operations/mail-invoices.ts";
+import { recordInvoiceReply } from "#lib/operations/record-invoice-reply.ts";
 import { reverseEntry } from "#lib/operations/reverse-entry.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { counted } from "../../names.ts";
@@ -106,6 +109,22 @@ export const mailInvoicesAction = formAction(onLine, {
   }),
   does: (act, { invoice, ...typed }) => mailInvoices(act, { ...typed, invoiceIds: invoice }),
   says: ({ messageIds }) => `${counted(messageIds.length, "email")} in the outbox.`,
+});
+
+/** Takes down what somebody answered to an invoice by mail, by phone or in person. */
+export const recordInvoiceReplyAction = formAction(onLine, {
+  may: "work-the-file",
+  typed: z.object({
+    entryId: needed("Select the invoice."),
+    kind: oneIn(REPLY_KINDS, "Choose what the reply says."),
+    receivedOn: text,
+    words: text,
+    suitsOn: textOrNull,
+    uploadId: textOrNull,
+  }),
+  does: recordInvoiceReply,
+  says: ({ number }) =>
+    `The reply to No. ${number} is recorded. It waits until someone has dealt with it.`,
 });
 
 /** Starts the PDF of statements or invoices. */

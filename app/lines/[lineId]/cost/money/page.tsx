@@ -65,6 +65,7 @@ export default async function LedgerPage({
         lineId={lineId}
         file={file}
         today={report.today}
+        work={work}
         deal={mayDo(user.role, "work-the-file")}
       />
       {work ? (
