@@ -15,6 +15,7 @@ import {
 } from "react";
 import { type FormAction, type FormState, IDLE } from "#app/form.ts";
 import { answerShown, formGone, hearAnswer } from "./last-said.ts";
+import { typedIn } from "./typed-in.ts";
 import { unanswered } from "./unanswered.ts";
 
 interface FormView {
@@ -114,12 +115,14 @@ function heardBy(
   action: FormAction,
   done: string | undefined,
 ): FormAction {
-  return async (state, typed) => {
+  return async (state, sent) => {
     const language = languageOf(form);
-    const answer = await action(state, typed);
+    const typed = typedIn(form.current, Object.keys(state.values));
+    const answer = await action(state, sent);
     const words = answer.status === "done" ? (done ?? answer.message) : answer.message;
     // Refused since somebody else did it meanwhile, its part of the page may go as well.
-    if (answer.status !== "idle") hearAnswer(id, { words, language });
+    const left = answer.status === "refused" ? typed : [];
+    if (answer.status !== "idle") hearAnswer(id, { words, typed: left, language });
     return answer;
   };
 }

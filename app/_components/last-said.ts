@@ -4,6 +4,8 @@
 /** An answer and the language that its reader was spoken to in. */
 export interface Said {
   readonly words: string;
+  /** What was typed into a form that was refused, each with its label: the form may be gone with it. */
+  readonly typed: readonly string[];
   readonly language: string;
 }
 

@@ -40,9 +40,10 @@ export const changeUserAction = formAction(
   placeAt({ userId: id }, () => "/office"),
   {
     may: null,
-    typed: z.object({ name: text, role, access: text, password: asTyped }),
+    typed: z.object({ name: text, role, access: text, password: asTyped, seen: text }),
     does: (act, { access, ...user }) => changeUser(act, { ...user, disabled: access === "none" }),
     says: "Saved.",
+    theirs: "under Office, in the list of people",
   },
 );
 
@@ -71,9 +72,11 @@ export const saveReminderRuleAction = officeAction("/office", {
     every: numberOrNull,
     most: numberOrNull,
     sends: checked,
+    seen: text,
   }),
   does: saveReminderRule,
   says: "Saved.",
+  theirs: "in the list above the form",
 });
 
 /** An authority file as chosen from the disk. */
@@ -90,14 +93,16 @@ export const importAuthorityAction = officeAction("/office", {
 
 export const saveDailyMailAction = officeAction("/office", {
   may: null,
-  typed: z.object({ daily: checked }),
+  typed: z.object({ daily: checked, seen: text }),
   does: saveDailyMail,
   says: "Saved.",
+  theirs: "above the form",
 });
 
 export const saveMailRulesAction = officeAction("/office", {
   may: null,
-  typed: z.object({ perHour: numberOrNull }),
+  typed: z.object({ perHour: numberOrNull, seen: text }),
   does: saveMailRules,
   says: "Saved.",
+  theirs: "above the form",
 });

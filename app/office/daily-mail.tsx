@@ -1,9 +1,11 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Tick } from "#app/_components/choice.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { db } from "#app/db.ts";
 import { today } from "#app/today.ts";
 import { isDailyOn, listDailyMails } from "#db/queries/daily-mail.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { saveDailyMailAction } from "./actions.ts";
 
 /** Whether everyone gets a message in the morning of what is overdue or due, and how today's went. */
@@ -26,6 +28,7 @@ export function DailyMail({ may }: { readonly may: boolean }) {
       ))}
       {may ? (
         <ActionForm action={saveDailyMailAction} label="Morning email">
+          <SeenField value={seenOf(on)} />
           <Tick label="Email everyone each morning what is due" name="daily" defaultChecked={on} />
           <div>
             <SubmitButton pendingWord="Saving …" quiet>

@@ -1,9 +1,11 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { db } from "#app/db.ts";
 import { getMailbox, getMailRules } from "#db/queries/mailbox.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { saveMailRulesAction, testMailAction } from "./actions.ts";
 import { mailboxPlace, mailPlace } from "./mail-place.ts";
 
@@ -38,6 +40,7 @@ export function MailStanding({ may, zone }: { readonly may: boolean; readonly zo
             </div>
           </ActionForm>
           <ActionForm action={saveMailRulesAction} label="Limit of email">
+            <SeenField value={seenOf({ perHour })} />
             <div className="form-grid">
               <Field
                 label="Most emails an hour"

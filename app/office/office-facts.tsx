@@ -6,6 +6,7 @@ import {
   OPEN_DAY_WORDS,
   PAY_WORDS,
 } from "#app/_components/office-letter-fields.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { Office } from "#lib/domain/facts/line-file.ts";
 import { isRoundTheClock } from "#lib/domain/facts/open-hours.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
@@ -92,7 +93,7 @@ export function OfficeFacts({
         <details className="screen-only">
           <summary>Edit</summary>
           <ActionForm action={saveOfficeAction} label="Company details">
-            <input type="hidden" name="seen" value={seenOf(companyOf(office))} />
+            <SeenField value={seenOf(companyOf(office))} />
             <OfficeFields office={office} />
             <OfficePaperFields office={office} />
             <OfficeLetterFields office={office} />

@@ -4,6 +4,7 @@ import { Choice, Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { LETTER_NAMES } from "#app/_components/letter-names.ts";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { db } from "#app/db.ts";
 import { listReminderRules } from "#db/queries/reminder.ts";
 import {
@@ -13,6 +14,7 @@ import {
 } from "#lib/domain/notices/reminder-rules.ts";
 import { sayCount } from "#lib/domain/say/count.ts";
 import { momentWords } from "#lib/domain/time/moment.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { saveReminderRuleAction } from "./actions.ts";
 
 /** When unanswered letters are followed by a reminder, and which of them go out without a release. */
@@ -33,7 +35,7 @@ export function ReminderRules({ may, zone }: { readonly may: boolean; readonly z
           <li key={rule.kind}>{ruleWords(rule, zone)}</li>
         ))}
       </ul>
-      {may ? <RuleForm /> : null}
+      {may ? <RuleForm seen={seenOf(rules)} /> : null}
     </Section>
   );
 }
@@ -47,9 +49,10 @@ function ruleWords(rule: ReminderRule, zone: string): string {
   return `${LETTER_NAMES[kind]}: ${ruleSentence(rule)}${turned}.`;
 }
 
-function RuleForm() {
+function RuleForm({ seen }: { readonly seen: string }) {
   return (
     <ActionForm action={saveReminderRuleAction} label="Rule for reminders">
+      <SeenField value={seen} />
       <div className="form-grid">
         <Choice
           label="Letter"

@@ -15,6 +15,7 @@ import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { pastDay } from "./past-day.ts";
 import { wrongNumber } from "./record-delivery.ts";
+import { changedOnLine } from "./seen.ts";
 
 /** What became of a delivery, with its proof. */
 interface Said {
@@ -28,6 +29,8 @@ interface Said {
 interface Outcome extends Said {
   readonly lineId: string;
   readonly deliveryId: string;
+  /** `seenOf(delivery)` as the form was filled in; not given: whatever stands there now. */
+  readonly seen?: string | undefined;
 }
 
 /**
@@ -50,6 +53,9 @@ export function changeDelivery(act: Act, change: Outcome): Result<null, Refusal>
       what: "the delivery",
     });
     if (!delivery.ok) return delivery;
+    const about = [deliveryId];
+    const changed = changedOnLine(file, change.seen, { now: delivery.value, about });
+    if (changed !== null) return changed;
     const after = withOutcome(act, file, { delivery: delivery.value, change });
     if (!after.ok) return after;
     const { outcome, outcomeOn, noticeId } = after.value;

@@ -1,4 +1,5 @@
 import type { Db } from "#db/open.ts";
+import { getLastOfficeEntry } from "#db/queries/history.ts";
 import { removeSessionsOf } from "#db/queries/session.ts";
 import { dropKeeper } from "#db/queries/summary.ts";
 import { countOtherAdmins, getUser, setPasswordHash, updateUser } from "#db/queries/user.ts";
@@ -8,6 +9,7 @@ import type { Act, Refusal } from "./act.ts";
 import { changeOffice, refuse } from "./change.ts";
 import { parse } from "./parse.ts";
 import { checkPassword, hashPassword } from "./password.ts";
+import { changedSince, fieldsSeen } from "./seen.ts";
 import { UserShape } from "./user-shape.ts";
 
 interface UserChange {
@@ -17,6 +19,13 @@ interface UserChange {
   readonly disabled?: boolean;
   /** Empty or not given: stays. */
   readonly password?: string;
+  /** `seenOf(userSeen(user))` as the form was filled in; not given: whatever stands there now. */
+  readonly seen?: string | undefined;
+}
+
+/** What the form of a person is filled in from. */
+export function userSeen(user: User) {
+  return fieldsSeen(user, ["name", "role", "disabled"]);
 }
 
 /**
@@ -35,6 +44,9 @@ export async function changeUser(act: Act, change: UserChange): Promise<Result<n
   return changeOffice(act, { deed: "run-the-office", action: "change-user" }, (db) => {
     const before = getUser(db, change.userId);
     if (before === null) return refuse("not-found", "userId", "the user");
+    const last = getLastOfficeEntry(db, "change-user");
+    const overtaken = changedSince(change.seen, { now: userSeen(before), last });
+    if (overtaken !== null) return overtaken;
     const after = changed(before, change);
     const parsed = parse(UserShape, after);
     if (!parsed.ok) return parsed;

@@ -9,6 +9,7 @@ import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
+import { changedOnLine, fieldsSeen } from "./seen.ts";
 
 interface PermitPaper {
   readonly lineId: string;
@@ -18,6 +19,13 @@ interface PermitPaper {
   /** As printed on the permit or its extension; null where it prints none. */
   readonly expiresOn: Day | null;
   readonly note: string;
+  /** `seenOf(printedSeen(permit))` as the form was filled in; not given: whatever stands there now. */
+  readonly seen?: string | undefined;
+}
+
+/** What is printed on a permit, as the form was filled in from it. */
+export function printedSeen(permit: Permit) {
+  return fieldsSeen(permit, ["number", "expiresOn", "note"]);
 }
 
 /**
@@ -26,13 +34,16 @@ interface PermitPaper {
  */
 export function correctPermit(
   act: Act,
-  { lineId, permitId, ...paper }: PermitPaper,
+  { lineId, permitId, seen, ...paper }: PermitPaper,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "correct-permit" } as const;
   return changeLine(act, deal, (file) => {
     const permit = find(file.permits, permitId, { path: "permitId", what: "the permit" });
     if (!permit.ok) return permit;
     const before = permit.value;
+    const now = printedSeen(before);
+    const changed = changedOnLine(file, seen, { now, about: [permitId] });
+    if (changed !== null) return changed;
     const after: Permit = {
       ...before,
       number: paper.number.trim(),

@@ -6,6 +6,7 @@ import {
   listDailyMails,
   putDaily,
 } from "#db/queries/daily-mail.ts";
+import { getLastOfficeEntry } from "#db/queries/history.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { countOldSummaries, dueOf } from "#db/queries/summary.ts";
 import { getUser, listUsers } from "#db/queries/user.ts";
@@ -26,6 +27,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeOffice } from "./change.ts";
 import { messageIdOf } from "./outgoing.ts";
+import { changedSince } from "./seen.ts";
 import { minutesAfter, type Workplace, workOnNext } from "./workplace.ts";
 
 /** From this hour of the office's day on it is morning. */
@@ -34,10 +36,20 @@ const MORNING = 7;
 /** Turns the morning's messages to the people of the office on or off. */
 export function saveDailyMail(
   act: Act,
-  { daily }: { readonly daily: boolean },
+  {
+    daily,
+    seen,
+  }: {
+    readonly daily: boolean;
+    /** `seenOf` whether they were on, as on the page; not given: however it is now. */
+    readonly seen?: string | undefined;
+  },
 ): Result<null, Refusal> {
   return changeOffice(act, { deed: "run-the-office", action: "save-daily-mail" }, (db) => {
     const before = isDailyOn(db);
+    const last = getLastOfficeEntry(db, "save-daily-mail");
+    const changed = changedSince(seen, { now: before, last });
+    if (changed !== null) return changed;
     const said = daily
       ? "Everyone is emailed each business day what is overdue or due that week."
       : "No one is emailed any more what is overdue or due.";

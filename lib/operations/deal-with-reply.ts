@@ -9,6 +9,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { pastDay } from "./past-day.ts";
+import { changedSince } from "./seen.ts";
 
 interface Dealing {
   readonly lineId: string;
@@ -17,6 +18,8 @@ interface Dealing {
   readonly on: Day;
   /** What was said or done. */
   readonly words: string;
+  /** `seenOf(reply)` as the form was filled in; not given: whatever stands there now. */
+  readonly seen?: string | undefined;
 }
 
 /**
@@ -25,7 +28,7 @@ interface Dealing {
  * no words. A reply that comes in on a closed file is dealt with there.
  */
 export function dealWithReply(act: Act, dealing: Dealing): Result<null, Refusal> {
-  const { lineId, replyId, how, on } = dealing;
+  const { lineId, replyId, how, on, seen } = dealing;
   const words = dealing.words.trim();
   const deal = {
     lineId,
@@ -36,6 +39,8 @@ export function dealWithReply(act: Act, dealing: Dealing): Result<null, Refusal>
   return changeLine(act, deal, (file) => {
     const reply = find(file.replies, replyId, { path: "replyId", what: "the reply" });
     if (!reply.ok) return reply;
+    const changed = changedSince(seen, { now: reply.value, last: { by: reply.value.dealtBy } });
+    if (changed !== null) return changed;
     if (!DEALT_HOWS.includes(how))
       return refuse("bad-value", "how", "Choose how it was dealt with");
     if (words === "") return refuse("missing-value", "words", "Enter what was said or done");

@@ -5,23 +5,34 @@ import { nameRow } from "#lib/domain/facts/references.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find } from "./change.ts";
+import { changedSince, fieldsSeen } from "./seen.ts";
 
 interface Explanation {
   readonly lineId: string;
   readonly entryId: string;
   /** What became of it; empty takes the explanation back. */
   readonly explanation: string;
+  /** `seenOf(explainedSeen(entry))` as the form was filled in; not given: whatever stands there now. */
+  readonly seen?: string | undefined;
+}
+
+/** What somebody said of an entry when the form was filled in. */
+export function explainedSeen(entry: RecordEntry) {
+  return fieldsSeen(entry, ["explanation", "explainedBy", "explainedOn"]);
 }
 
 /** A person's word on a record entry that no tie-in answers to. */
 export function explainEntry(
   act: Act,
-  { lineId, entryId, explanation }: Explanation,
+  { lineId, entryId, explanation, seen }: Explanation,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "explain-entry" } as const;
   return changeLine(act, deal, (file) => {
     const entry = find(file.entries, entryId, { path: "entryId", what: "the record entry" });
     if (!entry.ok) return entry;
+    const now = explainedSeen(entry.value);
+    const changed = changedSince(seen, { now, last: { by: entry.value.explainedBy } });
+    if (changed !== null) return changed;
     const text = explanation.trim();
     const after: RecordEntry = {
       ...entry.value,

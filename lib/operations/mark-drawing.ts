@@ -8,12 +8,15 @@ import { drawingItemsOf } from "#lib/domain/packet/drawing-checklist.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
+import { changedSince } from "./seen.ts";
 
 interface DrawingWord {
   readonly lineId: string;
   readonly itemId: string;
   readonly state: DrawingState;
   readonly note: string;
+  /** `seenOf(mark)` as the form was filled in (null: none); not given: whatever stands there now. */
+  readonly seen?: string | undefined;
 }
 
 const WORDS: Readonly<Record<DrawingState, string>> = {
@@ -28,7 +31,7 @@ const WORDS: Readonly<Record<DrawingState, string>> = {
  */
 export function markDrawing(
   act: Act,
-  { lineId, itemId, state, note }: DrawingWord,
+  { lineId, itemId, state, note, seen }: DrawingWord,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "mark-drawing" } as const;
   return changeLine(act, deal, (file) => {
@@ -37,15 +40,13 @@ export function markDrawing(
       what: "the item of the drawing",
     });
     if (!item.ok) return item;
+    const old = file.drawingMarks.findLast((each) => each.itemId === itemId);
+    const changed = changedSince(seen, { now: old ?? null, last: old });
+    if (changed !== null) return changed;
     if (!DRAWING_STATES.includes(state))
       return refuse("bad-value", "state", "Select whether it is shown");
-    if (state !== "not-shown" && note.trim() === "")
-      return refuse(
-        "bad-value",
-        "note",
-        state === "shown" ? "Enter where it is shown" : "Enter why it does not apply",
-      );
-    const old = file.drawingMarks.findLast((each) => each.itemId === itemId);
+    const unsaid = unsaidIn(state, note);
+    if (unsaid !== null) return unsaid;
     const mark: DrawingMark = {
       id: old?.id ?? act.newId(),
       itemId,
@@ -64,4 +65,10 @@ export function markDrawing(
       },
     });
   });
+}
+
+function unsaidIn(state: DrawingState, note: string) {
+  if (state === "not-shown" || note.trim() !== "") return null;
+  const words = state === "shown" ? "Enter where it is shown" : "Enter why it does not apply";
+  return refuse("bad-value", "note", words);
 }

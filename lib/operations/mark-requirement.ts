@@ -8,6 +8,7 @@ import { REQUIREMENT_WORDS } from "#lib/domain/permit/state-words.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
+import { changedOnLine } from "./seen.ts";
 
 interface Mark {
   readonly lineId: string;
@@ -15,12 +16,14 @@ interface Mark {
   readonly state: RequirementState;
   readonly uploadId: string | null;
   readonly note: string;
+  /** `seenOf(mark)` as the form was filled in (null: none); not given: whatever stands there now. */
+  readonly seen?: string | undefined;
 }
 
 /** The office's word on one thing that the authority asks for, with the stored file that meets it. */
 export function markRequirement(
   act: Act,
-  { lineId, requirementId, state, uploadId, note }: Mark,
+  { lineId, requirementId, state, uploadId, note, seen }: Mark,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "mark-requirement" } as const;
   return changeLine(act, deal, (file) => {
@@ -34,6 +37,9 @@ export function markRequirement(
     if (uploadId !== null && !file.uploads.some(({ id }) => id === uploadId))
       return refuse("not-found", "uploadId", "the stored file");
     const old = file.requirementMarks.find((each) => each.requirementId === requirementId);
+    const now = old ?? null;
+    const changed = changedOnLine(file, seen, { now, about: [requirementId] });
+    if (changed !== null) return changed;
     const mark: RequirementMark = {
       id: old?.id ?? act.newId(),
       requirementId,

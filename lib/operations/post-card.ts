@@ -8,6 +8,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { pastDay } from "./past-day.ts";
+import { changedOnLine, fieldsSeen } from "./seen.ts";
 
 /** What somebody says of a permit's card: posted when, by whom, where on site. */
 export interface PostedCard {
@@ -17,20 +18,33 @@ export interface PostedCard {
   readonly postedPlace: string;
 }
 
+/** What is said of a permit's card, as the form was filled in from it. */
+export function cardSeen(permit: Permit) {
+  return fieldsSeen(permit, ["postedOn", "postedBy", "postedPlace"]);
+}
+
 /** Takes down where a permit's card hangs since when, or that it does not. */
 export function postCard(
   act: Act,
   {
     lineId,
     permitId,
+    seen,
     ...card
-  }: PostedCard & { readonly lineId: string; readonly permitId: string },
+  }: PostedCard & {
+    readonly lineId: string;
+    readonly permitId: string;
+    /** `seenOf(cardSeen(permit))` as the form was filled in; not given: whatever stands there now. */
+    readonly seen?: string | undefined;
+  },
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "post-card" } as const;
   return changeLine(act, deal, (file) => {
     const permit = find(file.permits, permitId, { path: "permitId", what: "the permit" });
     if (!permit.ok) return permit;
     const before = permit.value;
+    const changed = changedOnLine(file, seen, { now: cardSeen(before), about: [permitId] });
+    if (changed !== null) return changed;
     const after = withCard(act, before, card);
     if (!after.ok) return after;
     const said = cardSentence(before, after.value);

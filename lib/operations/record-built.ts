@@ -11,6 +11,7 @@ import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { refuseHeld } from "./held.ts";
 import { pastDay } from "./past-day.ts";
+import { changedOnLine } from "./seen.ts";
 
 interface BuiltWord {
   readonly lineId: string;
@@ -21,6 +22,8 @@ interface BuiltWord {
   readonly by: string;
   readonly words: string;
   readonly uploadId: string | null;
+  /** `seenOf(built)` as the form was filled in (null: nothing); not given: whatever stands there now. */
+  readonly seen?: string | undefined;
 }
 
 /**
@@ -30,13 +33,16 @@ interface BuiltWord {
  */
 export function recordBuilt(
   act: Act,
-  { lineId, ...word }: BuiltWord,
+  { lineId, seen, ...word }: BuiltWord,
 ): Result<{ builtId: string }, Refusal> {
   const deal = { lineId, deed: "record-the-field", action: "record-built" } as const;
   return changeLine(act, deal, (file) => {
+    const before = file.built.find(({ itemId }) => itemId === word.itemId) ?? null;
+    const about = before === null ? [] : [before.id];
+    const changed = changedOnLine(file, seen, { now: before, about });
+    if (changed !== null) return changed;
     const wrong = wrongWord(act, file, word) ?? heldWork(act, file, word.itemId);
     if (wrong !== null) return wrong;
-    const before = file.built.find(({ itemId }) => itemId === word.itemId) ?? null;
     const built: BuiltWork = {
       id: before?.id ?? act.newId(),
       itemId: word.itemId,

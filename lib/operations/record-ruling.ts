@@ -9,6 +9,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { pastDay } from "./past-day.ts";
+import { changedSince } from "./seen.ts";
 
 interface RulingWord {
   readonly lineId: string;
@@ -22,6 +23,13 @@ interface RulingWord {
   readonly reference: string;
   readonly uploadId: string | null;
   readonly note: string;
+  /** `seenOf(ruledSeen(file, tieInId))` as the form was filled in; not given: whatever holds now. */
+  readonly seen?: string | undefined;
+}
+
+/** Which rulings on a tie-in were there when the form was filled in. */
+export function ruledSeen({ rulings }: Pick<LineFile, "rulings">, of: string): string[] {
+  return rulings.filter(({ tieInId }) => tieInId === of).map(({ id }) => id);
 }
 
 /** Rulings that lift a hold by being written down: they need the paper's number or section. */
@@ -30,16 +38,23 @@ const NEEDS_REFERENCE: readonly RulingKind[] = ["accepted-as-legacy", "record-co
 /**
  * Takes down what the authority ruled on a tie-in. A later ruling replaces an earlier one; both stay.
  * Refuses to cap what is not proven dead, since somebody unseen may live on it; to accept without a
- * reference; a day that has not come, and one to be done by that lies before the ruling.
+ * reference; a day that has not come, one to be done by that lies before the ruling, and a ruling over
+ * one that somebody else took down or out since the form was filled in.
  */
 export function recordRuling(
   act: Act,
-  { lineId, ...word }: RulingWord,
+  { lineId, seen, ...word }: RulingWord,
 ): Result<{ rulingId: string }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "record-ruling" } as const;
   return changeLine(act, deal, (file) => {
     const tieIn = find(file.tieIns, word.tieInId, { path: "tieInId", what: "the tie-in" });
     if (!tieIn.ok) return tieIn;
+    const last = file.history.findLast(
+      ({ action, detail }) =>
+        /^(record|withdraw)-ruling$/.test(action) && detail.includes(JSON.stringify(word.tieInId)),
+    );
+    const changed = changedSince(seen, { now: ruledSeen(file, word.tieInId), last });
+    if (changed !== null) return changed;
     const wrong = wrongWord(act, word) ?? wrongFor(file, tieIn.value, word);
     if (wrong !== null) return wrong;
     const ruling: Ruling = {

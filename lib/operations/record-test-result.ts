@@ -26,6 +26,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { pastDay } from "./past-day.ts";
+import { changedOnLine } from "./seen.ts";
 
 interface ResultWord {
   readonly lineId: string;
@@ -44,6 +45,15 @@ interface ResultWord {
   readonly filmed: string;
   readonly otherWaterBarred: boolean;
   readonly note: string;
+  /** `seenOf(resultSeen(…))` as the form was filled in; not given: whatever is recorded now. */
+  readonly seen?: string | undefined;
+}
+
+/** What was recorded at a stop when its form was filled in; its controls are other stops' results. */
+export function resultSeen(test: TieInTest | null, { passed }: TestStop) {
+  if (test === null) return { passed, test };
+  const { controlPropertyId: _whose, controlResult: _control, ...said } = test;
+  return { passed, test: said };
 }
 
 /**
@@ -55,7 +65,7 @@ interface ResultWord {
  */
 export function recordTestResult(
   act: Act,
-  { lineId, ...word }: ResultWord,
+  { lineId, seen, ...word }: ResultWord,
 ): Result<{ testId: string | null }, Refusal> {
   const deal = { lineId, deed: "record-the-field", action: "record-test-result" } as const;
   return changeLine<{ testId: string | null }>(act, deal, (file) => {
@@ -65,7 +75,12 @@ export function recordTestResult(
     if (!stop) return refuse("not-found", "stop", "this stop of the plan");
     if (!stop.tieInIds.includes(word.tieInId))
       return refuse("not-found", "tieInId", "the tie-in watched at this stop");
-    const wrong = pastDay(act, { day: day.value.on, path: "" }) ?? wrongWord(word);
+    const old = resultOf(file, day.value, { stop, tieInId: word.tieInId });
+    const changed = changedOnLine(file, seen, {
+      now: resultSeen(old, stop),
+      about: [old?.id ?? word.dayId],
+    });
+    const wrong = changed ?? pastDay(act, { day: day.value.on, path: "" }) ?? wrongWord(word);
     if (wrong !== null) return wrong;
     if (stop.propertyId === null)
       return recordPassing(file, day.value, { stop, result: word.result });
@@ -75,7 +90,6 @@ export function recordTestResult(
         "",
         "Entry was refused here: record first that they let you in",
       );
-    const old = resultOf(file, day.value, { stop, tieInId: word.tieInId });
     const test = testFrom(file, { day: day.value, stop, word });
     const others = otherTests(file, day.value, test);
     return ok({

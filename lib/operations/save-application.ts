@@ -9,10 +9,13 @@ import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { parse } from "./parse.ts";
 import { pastDay } from "./past-day.ts";
+import { changedOnLine } from "./seen.ts";
 
 interface ApplicationTyped {
   readonly lineId: string;
   readonly facts: Partial<Omit<Application, "id">> & Pick<Application, "permitKind">;
+  /** `seenOf(application)` as the form was filled in (null: none); not given: whatever stands there now. */
+  readonly seen?: string | undefined;
 }
 
 /**
@@ -22,11 +25,14 @@ interface ApplicationTyped {
  */
 export function saveApplication(
   act: Act,
-  { lineId, facts }: ApplicationTyped,
+  { lineId, facts, seen }: ApplicationTyped,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "save-application" } as const;
   return changeLine(act, deal, (file) => {
     const before = file.applications.findLast(({ permitKind }) => permitKind === facts.permitKind);
+    const about = before === undefined ? [facts.permitKind] : [before.id];
+    const changed = changedOnLine(file, seen, { now: before ?? null, about });
+    if (changed !== null) return changed;
     const typed = { ...usualRow(APPLICATION), id: act.newId(), ...before, ...facts };
     const parsed = parse(rowShapes("memory").applications, typed);
     if (!parsed.ok) return parsed;

@@ -6,6 +6,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine } from "./change.ts";
 import { parse } from "./parse.ts";
+import { changedOnLine, fieldsSeen } from "./seen.ts";
 
 /** Facts of the line that the office types; the rule is chosen and the line closed elsewhere. */
 export type LineFactsTyped = Partial<Omit<LineFacts, "id" | "closedOn" | "authorityId" | "ruleId">>;
@@ -33,15 +34,34 @@ const WORDS: Record<keyof LineFactsTyped, string> = {
 
 const TYPED = Object.keys(WORDS) as (keyof LineFactsTyped)[];
 
-/** Saves some or all of the facts about the line itself; those that are not named stay. */
+/** These facts as a form was filled in from them, in whatever order they are named. */
+export function lineSeen(line: LineFacts, fields: readonly (keyof LineFactsTyped)[]) {
+  return fieldsSeen(line, fields.toSorted());
+}
+
+/**
+ * Saves some or all of the facts about the line itself; those that are not named stay. Refuses where
+ * somebody changed one of them since the form was filled in (`seen`: `seenOf(lineSeen(…))`).
+ */
 export function saveLine(
   act: Act,
-  { lineId, facts }: { readonly lineId: string; readonly facts: LineFactsTyped },
+  {
+    lineId,
+    facts,
+    seen,
+  }: {
+    readonly lineId: string;
+    readonly facts: LineFactsTyped;
+    readonly seen?: string | undefined;
+  },
 ): Result<null, Refusal> {
-  return changeLine(act, { lineId, deed: "work-the-file", action: "save-line" }, ({ line }) => {
-    const typed = Object.fromEntries(
-      TYPED.filter((field) => facts[field] !== undefined).map((field) => [field, facts[field]]),
-    );
+  return changeLine(act, { lineId, deed: "work-the-file", action: "save-line" }, (file) => {
+    const { line } = file;
+    const named = TYPED.filter((field) => facts[field] !== undefined);
+    const now = lineSeen(line, named);
+    const overtaken = changedOnLine(file, seen, { now, about: named });
+    if (overtaken !== null) return overtaken;
+    const typed = Object.fromEntries(named.map((field) => [field, facts[field]]));
     const parsed = parse(lineShape("memory"), { ...line, ...typed });
     if (!parsed.ok) return parsed;
     const { town } = parsed.value;

@@ -1,23 +1,44 @@
+import type { Db } from "#db/open.ts";
 import { getAuthority, putAuthority } from "#db/queries/authority.ts";
+import { getLastOfficeEntry } from "#db/queries/history.ts";
 import type { StatutoryPaper } from "#lib/domain/facts/statutory-paper.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeOffice, refuse } from "./change.ts";
+import { changedSince, fieldsSeen } from "./seen.ts";
 
 interface PaperPlace {
   readonly authorityId: string;
   readonly paperId: string;
 }
 
+/** The texts of a paper, as the form was filled in from them. */
+export function paperSeen(paper: StatutoryPaper) {
+  return fieldsSeen(paper, ["text", "textEs"]);
+}
+
 /**
  * Saves the office's text of a statutory paper, in English and in Spanish. A text that changed is
- * looked at against the statute anew.
+ * looked at against the statute anew. Refuses where somebody saved another text since the form was
+ * filled in (`seen`: `seenOf(paperSeen(paper))`).
  */
 export function savePaperText(
   act: Act,
-  { text, textEs, ...place }: PaperPlace & { readonly text: string; readonly textEs: string },
+  {
+    text,
+    textEs,
+    seen,
+    ...place
+  }: PaperPlace & {
+    readonly text: string;
+    readonly textEs: string;
+    readonly seen?: string | undefined;
+  },
 ): Result<null, Refusal> {
-  return changePaper(act, { ...place, action: "save-paper-text" }, (paper) => {
+  return changePaper(act, { ...place, action: "save-paper-text" }, (paper, db) => {
+    const last = getLastOfficeEntry(db, "save-paper-text") ?? getLastOfficeEntry(db);
+    const changed = changedSince(seen, { now: paperSeen(paper), last });
+    if (changed !== null) return changed;
     const after = { ...paper, text: asKept(text), textEs: asKept(textEs) };
     if (after.text === paper.text && after.textEs === paper.textEs) return ok(null);
     return ok({
@@ -64,14 +85,14 @@ interface Changed {
 function changePaper(
   act: Act,
   { authorityId, paperId, action }: PaperPlace & { readonly action: string },
-  decide: (paper: StatutoryPaper) => Result<Changed | null, Refusal>,
+  decide: (paper: StatutoryPaper, db: Db) => Result<Changed | null, Refusal>,
 ): Result<null, Refusal> {
   return changeOffice(act, { deed: "run-the-office", action }, (db) => {
     const authority = getAuthority(db, authorityId);
     if (authority === null) return refuse("not-found", "", "the authority");
     const paper = authority.statutoryPapers.find(({ id }) => id === paperId);
     if (paper === undefined) return refuse("not-found", "", "the statutory paper");
-    const decided = decide(paper);
+    const decided = decide(paper, db);
     if (!decided.ok) return decided;
     const { after, sentence } = decided.value ?? { after: paper, sentence: null };
     return ok({

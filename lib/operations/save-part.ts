@@ -10,6 +10,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { refuse } from "./change.ts";
 import { saveAuthority } from "./save-authority.ts";
+import { changedSince, fieldsSeen } from "./seen.ts";
 
 /** An authority as it stood at one moment. */
 export interface ReadAuthority {
@@ -59,20 +60,35 @@ export function savePart(
   );
 }
 
-/** Saves what an authority is called and how it is reached; its tables stay as they are now. */
+const FACTS = ["name", "office", "phone", "email", "note", "address"] as const;
+
+/** What an authority is called and how it is reached, as the form was filled in from it. */
+export function authorityFactsSeen(authority: Authority) {
+  return fieldsSeen(authority, FACTS);
+}
+
+/**
+ * Saves what an authority is called and how it is reached; its tables stay as they are now. Refuses where
+ * somebody changed that since the form was filled in (`seen`: `seenOf(authorityFactsSeen(…))`).
+ */
 export function saveAuthorityFacts(
   act: Act,
   {
     authorityId,
+    seen,
     ...facts
-  }: Pick<Authority, "name" | "office" | "phone" | "email" | "note" | "address"> & {
+  }: Pick<Authority, (typeof FACTS)[number]> & {
     readonly authorityId: string;
+    readonly seen?: string | undefined;
   },
 ): Result<{ readonly authorityId: string }, Refusal> {
   return act.db.transaction(
     (db) => {
       const authority = getAuthority(db, authorityId);
       if (authority === null) return refuse("not-found", "", "the authority");
+      const last = getLastOfficeEntry(db, "save-authority");
+      const changed = changedSince(seen, { now: authorityFactsSeen(authority), last });
+      if (changed !== null) return changed;
       return saveAuthority({ ...act, db }, { ...authority, ...facts });
     },
     { behavior: "immediate" },

@@ -1,3 +1,4 @@
+import { getLastOfficeEntry } from "#db/queries/history.ts";
 import { deleteReminderRule, listReminderRules, putReminderRule } from "#db/queries/reminder.ts";
 import { LETTER_SAID } from "#lib/domain/facts/notice-words.ts";
 import {
@@ -8,12 +9,15 @@ import {
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeOffice, refuse } from "./change.ts";
+import { changedSince } from "./seen.ts";
 
 const NUMBERS = ["daysAfter", "every", "most"] as const;
 type Numbers = { readonly [F in (typeof NUMBERS)[number]]: number };
 type Typed = {
   readonly kind: string;
   readonly sends: boolean;
+  /** `seenOf` all rules, as the page listed them; not given: whatever they are now. */
+  readonly seen?: string | undefined;
 } & { readonly [F in keyof Numbers]: number | null };
 
 const LIMITS = { daysAfter: [0, 365], every: [1, 365], most: [0, 20] } as const;
@@ -41,7 +45,11 @@ export function saveReminderRule(act: Act, typed: Typed): Result<null, Refusal> 
       return refuse("bad-value", "kind", "Choose a letter that asks for a reply");
     const numbers = numbersIn(typed);
     if (!numbers.ok) return numbers;
-    const before = listReminderRules(db).find((each) => each.kind === kind) ?? null;
+    const rules = listReminderRules(db);
+    const last = getLastOfficeEntry(db, "save-reminder-rule");
+    const changed = changedSince(typed.seen, { now: rules, last });
+    if (changed !== null) return changed;
+    const before = rules.find((each) => each.kind === kind) ?? null;
     const name = LETTER_SAID[kind];
     if (numbers.value.most === 0)
       return ok({

@@ -7,6 +7,7 @@ import { parseWording, type WordingProblem } from "#lib/domain/wording/parse-wor
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeOffice, refuse } from "./change.ts";
+import { changedSince } from "./seen.ts";
 
 interface Which {
   readonly kind: LetterKind;
@@ -15,11 +16,17 @@ interface Which {
 
 /**
  * Saves a wording as a new version, which is not in use yet. Refuses what `parseWording` refuses, each
- * problem with its line.
+ * problem with its line, and where somebody saved another version since (`seen`: `seenOf` the newest
+ * version, or of the house's).
  */
 export function saveWording(
   act: Act,
-  { kind, language, text }: Which & { readonly text: string },
+  {
+    kind,
+    language,
+    text,
+    seen,
+  }: Which & { readonly text: string; readonly seen?: string | undefined },
 ): Result<{ version: number }, Refusal> {
   const deal = { deed: "run-the-office", action: "save-wording" } as const;
   return changeOffice(act, deal, (db) => {
@@ -28,7 +35,11 @@ export function saveWording(
     const parsed = parseWording(text);
     if (!parsed.ok) return refuse("bad-value", "text", parsed.error.map(problemWords).join(" "));
     const before = listWordings(db, kind, language).at(-1);
-    const version = (before?.version ?? HOUSE_WORDING) + 1;
+    const newest = before?.version ?? HOUSE_WORDING;
+    const last = before === undefined ? null : { by: before.savedBy };
+    const changed = changedSince(seen, { now: newest, last });
+    if (changed !== null) return changed;
+    const version = newest + 1;
     if (before?.text === text)
       return ok({
         value: { version: before.version },
@@ -52,7 +63,16 @@ export function saveWording(
 /** Puts a version into use, or the house's own wording again. Letters that were sent stay as they are. */
 export function useWording(
   act: Act,
-  { kind, language, version }: Which & { readonly version: number },
+  {
+    kind,
+    language,
+    version,
+    seen,
+  }: Which & {
+    readonly version: number;
+    /** `seenOf` the version that was in use on the page; not given: whichever it is now. */
+    readonly seen?: string | undefined;
+  },
 ): Result<{ version: number }, Refusal> {
   const deal = { deed: "run-the-office", action: "use-wording" } as const;
   return changeOffice(act, deal, (db) => {
@@ -62,7 +82,10 @@ export function useWording(
     if (version !== HOUSE_WORDING && !versions.some((each) => each.version === version))
       return refuse("not-found", "version", "the version");
     const now = listUses(db).find((use) => use.kind === kind && use.language === language);
-    const same = (now?.version ?? HOUSE_WORDING) === version;
+    const inUse = now?.version ?? HOUSE_WORDING;
+    const changed = changedSince(seen, { now: inUse, last: now });
+    if (changed !== null) return changed;
+    const same = inUse === version;
     const which = version === HOUSE_WORDING ? "The house’s wording" : `Version ${version}`;
     const use = { kind, language, version, by: act.actor.name, at: act.now };
     return ok({

@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import type { HistoryEntry } from "#lib/domain/facts/history-entry.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { refuse } from "./change.ts";
 
 /**
@@ -20,4 +21,26 @@ export function changedSince(
 ) {
   if (seen === undefined || seen === seenOf(now)) return null;
   return refuse("changed-meanwhile", "", last?.by ?? "");
+}
+
+/**
+ * The same on a line. Who it was is told by the history: the last whose entry names the thing (its id,
+ * or the name of its field).
+ */
+export function changedOnLine(
+  { history }: Pick<LineFile, "history">,
+  seen: string | undefined,
+  { now, about }: { readonly now: unknown; readonly about: readonly string[] },
+) {
+  const names = about.map((each) => JSON.stringify(each));
+  const last = history.findLast(({ detail }) => names.some((each) => detail.includes(each)));
+  return changedSince(seen, { now, last });
+}
+
+/** Some fields of a row, in the order named: what a form that shows these was filled in from. */
+export function fieldsSeen<T extends object, K extends keyof T>(
+  row: T,
+  fields: readonly K[],
+): Pick<T, K> {
+  return Object.fromEntries(fields.map((field) => [field, row[field]])) as Pick<T, K>;
 }

@@ -9,6 +9,7 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
 import { refuseHeld } from "./held.ts";
+import { changedOnLine, fieldsSeen } from "./seen.ts";
 
 interface Settlement {
   readonly lineId: string;
@@ -20,11 +21,23 @@ interface Settlement {
   /** The owner accepted in writing that it is theirs. */
   readonly ownerAccepted: boolean;
   readonly reason: string;
+  /** `seenOf(settledSeen(tieIn))` as the form was filled in from; not given: whatever stands there now. */
+  readonly seen?: string | undefined;
+}
+
+const SETTLED = [
+  ...(["kind", "propertyId", "inactive", "ownerAccepted"] as const),
+  ...(["settledReason", "settledBy", "settledOn"] as const),
+] as const;
+
+/** What the form that settles a tie-in is filled in from. */
+export function settledSeen(tieIn: TieIn) {
+  return fieldsSeen(tieIn, SETTLED);
 }
 
 /**
  * A person's word on what a tie-in is and whose, with the reason. Saying that it is unknown after
- * all opens the question again. Refuses an owner's acceptance where no property is named, and a cap
+ * all opens the question again. Refuses what somebody settled since the form was filled in, an owner's acceptance where no property is named, and a cap
  * that a hold stops: what is not proven dead stays open.
  */
 export function settleTieIn(act: Act, settlement: Settlement): Result<null, Refusal> {
@@ -33,6 +46,10 @@ export function settleTieIn(act: Act, settlement: Settlement): Result<null, Refu
   return changeLine(act, deal, (file) => {
     const tieIn = find(file.tieIns, tieInId, { path: "tieInId", what: "the tie-in" });
     if (!tieIn.ok) return tieIn;
+    const { seen } = settlement;
+    const now = settledSeen(tieIn.value);
+    const changed = changedOnLine(file, seen, { now, about: [tieInId] });
+    if (changed !== null) return changed;
     const wrong = wrongIn(file, settlement);
     if (wrong !== null) return wrong;
     const after = settled(act, tieIn.value, settlement);

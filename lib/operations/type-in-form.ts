@@ -1,15 +1,24 @@
 import { getForm } from "#db/queries/form.ts";
 import { insertRow, removeRow } from "#db/queries/row.ts";
 import type { AuthorityForm, FormEntry } from "#lib/domain/facts/form.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
+import { changedSince } from "./seen.ts";
 
 interface Typed {
   readonly lineId: string;
   readonly formId: string;
   /** By the field's name; null takes back what was typed, so that the form's own fact stands there. */
   readonly answers: Readonly<Record<string, string | null>>;
+  /** `seenOf(typedSeen(file, formId))` as the form was filled in; not given: whatever is typed now. */
+  readonly seen?: string | undefined;
+}
+
+/** What was typed into a form when its page was made. */
+export function typedSeen({ formEntries }: Pick<LineFile, "formEntries">, of: string) {
+  return formEntries.filter(({ formId }) => formId === of);
 }
 
 /**
@@ -18,13 +27,17 @@ interface Typed {
  */
 export function typeInForm(
   act: Act,
-  { lineId, formId, answers }: Typed,
+  { lineId, formId, answers, seen }: Typed,
 ): Result<{ changed: number }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "type-in-form" } as const;
   return changeLine(act, deal, (file, db) => {
     const form = getForm(db, formId);
     if (form === null || form.authorityId !== file.authority?.id)
       return refuse("not-found", "formId", "the form");
+    const now = typedSeen(file, formId);
+    const last = now.findLast(({ field }) => field in answers) ?? now.at(-1);
+    const overtaken = changedSince(seen, { now, last });
+    if (overtaken !== null) return overtaken;
     const old = (field: string) =>
       file.formEntries.filter((each) => each.formId === formId && each.field === field);
     const changes = Object.entries(answers).filter(

@@ -36,3 +36,29 @@ test("every action goes the way that all go, but for those named here", () => {
   );
   expect(others.map(({ name }) => name).sort()).toEqual(apart.sort());
 });
+
+test("every form over which somebody else may have saved says what it was filled in from", () => {
+  const takes = actionFiles().flatMap((text) =>
+    text
+      .split(/^export const /m)
+      .slice(1)
+      .filter((part) => /\bseen: (text\b|textOrNull)/.test(part))
+      .map((part) => part.slice(0, part.indexOf(" "))),
+  );
+  expect(takes.length).toBeGreaterThan(25);
+  const pages = fs
+    .readdirSync(APP, { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".tsx"))
+    .map((name) => fs.readFileSync(path.join(APP, name), "utf8"));
+  const forms = (action: string) =>
+    pages.flatMap((text) =>
+      [...text.matchAll(/<(\w+Form)\b[\s\S]*?<\/\1>/g)]
+        .map(([form]) => form)
+        .filter((form) => new RegExp(`\\b${action}\\b`).test(form)),
+    );
+  const silent = takes.filter((action) => {
+    const found = forms(action);
+    return found.length === 0 || found.some((form) => !/SeenField|name="seen"/.test(form));
+  });
+  expect(silent).toEqual([]);
+});

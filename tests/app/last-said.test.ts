@@ -8,7 +8,7 @@ import {
   onLastSaid,
 } from "#app/_components/last-said.ts";
 
-const said = (words: string) => ({ words, language: "es" });
+const said = (words: string) => ({ words, typed: [], language: "es" });
 
 beforeEach(() => {
   hearAnswer("any", said(""));

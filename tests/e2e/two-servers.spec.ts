@@ -72,3 +72,54 @@ test("whoever decides second is told, although the form is gone from the page by
   await again.click();
   await expect(second.getByText("someone else changed this in the meantime")).toBeVisible();
 });
+
+test("of two who settle one tie-in the second is told, and still sees what was typed", async ({
+  browser,
+}) => {
+  const place = "/lines/fennel-0001/reconcile/undocumented";
+  const people = [await somebodyAt(browser, place), await somebodyAt(browser, place)] as const;
+  const [first, second] = people;
+  const name = await first
+    .getByRole("form", { name: /^Settle T/, includeHidden: true })
+    .first()
+    .getAttribute("aria-label");
+  const forms = await Promise.all(
+    people.map(async (page, at) => {
+      const folded = page.locator("details", {
+        has: page.getByRole("form", { name: name ?? "", exact: true, includeHidden: true }),
+      });
+      await folded.last().locator("> summary").click();
+      const form = page.getByRole("form", { name: name ?? "", exact: true });
+      await form.getByLabel("Owner").selectOption({ index: at + 1 });
+      await form.getByLabel("Reason (type it)").fill(`Evidence of person ${at + 1}`);
+      return form;
+    }),
+  );
+  await forms[0]?.getByRole("button", { name: /^Settle/ }).click();
+  await expect(first.getByText("Evidence of person 1").first()).toBeAttached();
+  await forms[1]?.getByRole("button", { name: /^Settle/ }).click();
+  await expect(second.getByText("saved this since you opened it").first()).toBeVisible();
+  await second.screenshot({ path: "/tmp/twoleft-settle.png" });
+  const kept = second.getByText("Evidence of person 2").or(second.locator("textarea"));
+  await expect(kept.first()).toBeVisible();
+});
+
+test("of two admins who save one wording the second is told, and keeps the text", async ({
+  browser,
+}) => {
+  const place = "/office/wording/finding";
+  const pages = [await somebodyAt(browser, place), await somebodyAt(browser, place)] as const;
+  const [first, second] = pages;
+  const box = (page: Page) => page.getByLabel("Wording", { exact: true });
+  const saves = (page: Page) => page.getByRole("button", { name: "Save and preview" });
+  await box(first).fill("Words of the first.\n\n{facts}");
+  await box(second).fill("Words of the second.\n\n{facts}");
+  await saves(first).click();
+  await expect(first.getByText("Version 1 is saved")).toBeVisible();
+  await saves(second).click();
+  await expect(second.getByText("saved this since you opened it")).toBeVisible();
+  await expect(box(second)).toHaveValue("Words of the second.\n\n{facts}");
+  await expect(second.getByText("Words of the first.").first()).toBeAttached();
+  await saves(second).click();
+  await expect(second.getByText("Version 2 is saved")).toBeVisible();
+});

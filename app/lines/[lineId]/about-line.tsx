@@ -2,11 +2,14 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { MATERIALS } from "#lib/domain/facts/line.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import { isKeeper, type User } from "#lib/domain/facts/user.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
+import { lineSeen } from "#lib/operations/save-line.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { keepLineAction, saveLineAction } from "./actions.ts";
 import { CloseForm } from "./close-form.tsx";
 
@@ -106,6 +109,7 @@ function KeeperForm({
     <details>
       <summary>Change who handles it</summary>
       <ActionForm action={keepLineAction.bind(null, lineId)} label="Handled by">
+        <SeenField value={seenOf(keeper)} />
         <Choice
           label="Handled by"
           name="userId"
@@ -124,6 +128,11 @@ function KeeperForm({
   );
 }
 
+const ABOUT = [
+  ...(["name", "town", "upperEnd", "material", "diameter"] as const),
+  ...(["mainStation", "mainNote", "note"] as const),
+];
+
 function FactsForm({ file }: { readonly file: LineFile }) {
   const { line } = file;
   return (
@@ -134,6 +143,7 @@ function FactsForm({ file }: { readonly file: LineFile }) {
         label="Line details"
         className="stack"
       >
+        <SeenField value={seenOf(lineSeen(line, ABOUT))} />
         <div className="form-grid">
           <Field label="Name" name="name" defaultValue={line.name} required />
           <Field label="Town" name="town" defaultValue={line.town} />

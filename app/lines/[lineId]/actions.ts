@@ -22,16 +22,19 @@ export const saveLineAction = formAction(onLine, {
     diameter: numberOrNull,
     mainNote: text,
     note: text,
+    seen: text,
   }),
-  does: (act, { lineId, ...facts }) => saveLine(act, { lineId, facts }),
+  does: (act, { lineId, seen, ...facts }) => saveLine(act, { lineId, facts, seen }),
   says: "Saved.",
+  theirs: "above the form",
 });
 
 export const keepLineAction = formAction(onLine, {
   may: null,
-  typed: z.object({ userId: textOrNull }),
+  typed: z.object({ userId: textOrNull, seen: text }),
   does: keepLine,
   says: "Saved.",
+  theirs: "above the form",
 });
 
 export const closeLineAction = formAction(onLine, {

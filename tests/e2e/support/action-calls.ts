@@ -1,5 +1,16 @@
 import type Database from "better-sqlite3";
-import { seenOf } from "#lib/operations/seen.ts";
+import { drizzle } from "drizzle-orm/better-sqlite3";
+import type { Db } from "#db/open.ts";
+import { getLineFile } from "#db/queries/line-file.ts";
+import { getMailRules } from "#db/queries/mailbox.ts";
+import { listReminderRules } from "#db/queries/reminder.ts";
+import { keeperOf } from "#db/queries/summary.ts";
+import { getUser } from "#db/queries/user.ts";
+import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { userSeen } from "#lib/operations/change-user.ts";
+import { explainedSeen } from "#lib/operations/explain-entry.ts";
+import { lineSeen } from "#lib/operations/save-line.ts";
+import { fieldsSeen, seenOf } from "#lib/operations/seen.ts";
 import { aForm, IDLE } from "./own-office.ts";
 
 /** One call of a server action that somebody with the right role could make on the demo. */
@@ -24,6 +35,28 @@ const PAYMENT_NOT_UNDONE = `select id from ledger_entries where line_id = 'ropew
   and kind = 'payment' and id not in
     (select reverses_id from ledger_entries where reverses_id is not null)
   limit 1`;
+
+const asDb = (db: Database.Database) => drizzle(db) as unknown as Db;
+
+/** What a form of the line was filled in from. */
+function seenIn(db: Database.Database, of: (file: LineFile) => unknown): string {
+  const file = getLineFile(asDb(db), LINE);
+  if (file === null) throw new Error("The line is gone");
+  return seenOf(of(file));
+}
+
+const ON_ITS_WAY = of("deliveries", "and outcome = 'on-its-way'");
+const WAITING = of("replies", "and dealt_by = ''");
+const isIn = (db: Database.Database, sql: string) => (row: { readonly id: string }) =>
+  row.id === id(db, sql);
+const INES = "select id from users where email_key = 'ines@example.com'";
+
+function inesSeen(db: Database.Database): string {
+  const ines = getUser(asDb(db), id(db, INES));
+  return seenOf(ines === null ? null : userSeen(ines));
+}
+
+const UNPAIRED = of("entries", "and id not in (select entry_id from pairings)");
 
 type Fields = Readonly<Record<string, string | readonly string[]>>;
 
@@ -56,7 +89,7 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     material: "unknown",
     diameter: "6",
   }),
-  keepLineAction: onLine({ userId: "" }, true),
+  keepLineAction: onLine((db) => ({ userId: "", seen: seenOf(keeperOf(asDb(db), LINE)) }), true),
   saveRowsAction: { args: (db) => rowsCall(db), writes: true },
   judgePartiesAction: onLine(
     (db) => ({
@@ -90,7 +123,10 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   explainAction: onLine(
     (db) => ({
       ...{ reason: "other", words: "Never built" },
-      entryId: id(db, of("entries", "and id not in (select entry_id from pairings)")),
+      entryId: id(db, UNPAIRED),
+      seen: seenIn(db, ({ entries }) =>
+        entries.filter(isIn(db, UNPAIRED)).map(explainedSeen).at(0),
+      ),
     }),
     true,
   ),
@@ -141,12 +177,16 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     args: () => [
       { kind: "finding", language: "en" },
       IDLE,
-      aForm({ text: "Hello {reader}.\n\n{facts}" }),
+      aForm({ text: "Hello {reader}.\n\n{facts}", seen: seenOf(0) }),
     ],
     writes: true,
   },
   useWordingAction: {
-    args: () => [{ kind: "finding", language: "en" }, IDLE, aForm({ version: "1" })],
+    args: () => [
+      { kind: "finding", language: "en" },
+      IDLE,
+      aForm({ version: "1", seen: seenOf(0) }),
+    ],
     writes: true,
   },
   printLabelsAction: { args: (db) => [LINE, ["30", id(db, of("notices"))]], writes: true },
@@ -181,9 +221,12 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   },
   changeDeliveryAction: {
     args: (db) => [
-      { lineId: LINE, deliveryId: id(db, of("deliveries", "and outcome = 'on-its-way'")) },
+      { lineId: LINE, deliveryId: id(db, ON_ITS_WAY) },
       IDLE,
-      aForm({ outcome: "returned", outcomeOn: DAY, tracking: "", note: "" }),
+      aForm({
+        ...{ outcome: "returned", outcomeOn: DAY, tracking: "", note: "" },
+        seen: seenIn(db, ({ deliveries }) => deliveries.find(isIn(db, ON_ITS_WAY))),
+      }),
     ],
     writes: true,
   },
@@ -211,9 +254,12 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   },
   dealWithReplyAction: {
     args: (db) => [
-      { lineId: LINE, replyId: id(db, of("replies", "and dealt_by = ''")) },
+      { lineId: LINE, replyId: id(db, WAITING) },
       IDLE,
-      aForm({ how: "called-back", on: DAY, words: "Told her" }),
+      aForm({
+        ...{ how: "called-back", on: DAY, words: "Told her" },
+        seen: seenIn(db, ({ replies }) => replies.find(isIn(db, WAITING))),
+      }),
     ],
     writes: true,
   },
@@ -281,7 +327,13 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     { title: "Rock", reason: "Rock was found", orderedBy: "Ottilie Brandvold" },
     true,
   ),
-  decideStatementsAction: onLine({ others: "yes", rules: "yes" }, true),
+  decideStatementsAction: onLine(
+    (db) => ({
+      ...{ others: "yes", rules: "yes" },
+      seen: seenIn(db, ({ line }) => lineSeen(line, ["statementOthers", "statementRules"])),
+    }),
+    true,
+  ),
   printStatementsAction: { args: (db) => [LINE, [id(db, of("properties"))]] },
   importLineAction: {
     args: () => [
@@ -310,20 +362,35 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
   },
   changeUserAction: {
     args: (db) => [
-      { userId: id(db, "select id from users where email_key = 'ines@example.com'") },
+      { userId: id(db, INES) },
       IDLE,
-      aForm({ name: "Ines Peña", role: "viewer", access: "yes", password: "seven dry shovels" }),
+      aForm({
+        ...{ name: "Ines Peña", role: "viewer", access: "yes", password: "seven dry shovels" },
+        seen: inesSeen(db),
+      }),
     ],
     writes: true,
   },
   testMailAction: { args: () => [IDLE, aForm({})] },
   saveReminderRuleAction: {
-    args: () => [IDLE, aForm({ kind: "finding", daysAfter: "3", every: "14", most: "2" })],
+    args: (db) => [
+      IDLE,
+      aForm({
+        ...{ kind: "finding", daysAfter: "3", every: "14", most: "2" },
+        seen: seenOf(listReminderRules(asDb(db))),
+      }),
+    ],
     writes: true,
   },
   importAuthorityAction: { args: () => [IDLE, aForm({ agreed: "yes" })] },
-  saveDailyMailAction: { args: () => [IDLE, aForm({ daily: "yes" })], writes: true },
-  saveMailRulesAction: { args: () => [IDLE, aForm({ perHour: "50" })], writes: true },
+  saveDailyMailAction: {
+    args: () => [IDLE, aForm({ daily: "yes", seen: seenOf(false) })],
+    writes: true,
+  },
+  saveMailRulesAction: {
+    args: (db) => [IDLE, aForm({ perHour: "50", seen: seenOf(getMailRules(asDb(db))) })],
+    writes: true,
+  },
   addAuthorityAction: { args: () => [IDLE, aForm({ name: "Alder Water" })], writes: true },
   savePartAction: { args: () => ["authority-quillhaven", "rules", "none", []] },
   readTableAction: { args: () => [aForm({})] },
@@ -357,24 +424,53 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     },
     true,
   ),
-  saveRunWayAction: onRun(
-    { looks: "downstream", measuredFrom: "access", selfLeveling: "unknown" },
-    true,
-  ),
+  saveRunWayAction: {
+    args: (db) => [
+      { lineId: LINE, runId: id(db, of("runs")) },
+      IDLE,
+      aForm({
+        ...{ looks: "downstream", measuredFrom: "access", selfLeveling: "unknown" },
+        seen: seenIn(db, ({ runs }) =>
+          runs
+            .filter(isIn(db, of("runs")))
+            .map((run) => fieldsSeen(run, ["looks", "measuredFrom", "selfLeveling"]))
+            .at(0),
+        ),
+      }),
+    ],
+    writes: true,
+  },
   removeVideoAction: onRun({}),
   markRequirementAction: {
     args: (db) => [
       { lineId: LINE, requirementId: id(db, "select id from requirements limit 1") },
       IDLE,
-      aForm({ state: "missing", uploadId: "", note: "Not yet" }),
+      aForm({
+        ...{ state: "missing", uploadId: "", note: "Not yet" },
+        seen: seenIn(
+          db,
+          ({ requirementMarks }) =>
+            requirementMarks.find(
+              ({ requirementId }) =>
+                requirementId === id(db, "select id from requirements limit 1"),
+            ) ?? null,
+        ),
+      }),
     ],
     writes: true,
   },
   saveApplicationAction: {
-    args: () => [
+    args: (db) => [
       { lineId: LINE, permitKind: "side-sewer" },
       IDLE,
-      aForm({ applicant: "Dana Okafor", applicantIs: "contractor", workType: "repair" }),
+      aForm({
+        ...{ applicant: "Dana Okafor", applicantIs: "contractor", workType: "repair" },
+        seen: seenIn(
+          db,
+          ({ applications }) =>
+            applications.findLast(({ permitKind }) => permitKind === "side-sewer") ?? null,
+        ),
+      }),
     ],
     writes: true,
   },
@@ -382,7 +478,16 @@ export const ACTION_CALLS: Readonly<Record<string, ActionCall>> = {
     args: (db) => [
       { lineId: LINE, itemId: id(db, "select id from drawing_items limit 1") },
       IDLE,
-      aForm({ state: "not-shown", note: "" }),
+      aForm({
+        ...{ state: "not-shown", note: "" },
+        seen: seenIn(
+          db,
+          ({ drawingMarks }) =>
+            drawingMarks.findLast(
+              ({ itemId }) => itemId === id(db, "select id from drawing_items limit 1"),
+            ) ?? null,
+        ),
+      }),
     ],
     writes: true,
   },

@@ -18,9 +18,11 @@ export const markRequirementAction = formAction(onLineAt({ requirementId: id }),
     state: oneIn(REQUIREMENT_STATES, "Select the status."),
     uploadId: textOrNull,
     note: text,
+    seen: text,
   }),
   does: markRequirement,
   says: "Saved.",
+  theirs: "above the form",
 });
 
 export const addPermitAction = formAction(onLine, {
@@ -38,17 +40,19 @@ export const addPermitAction = formAction(onLine, {
 /** What is printed on a permit: its number and its day of expiry, whenever they come. */
 export const correctPermitAction = formAction(onLineAt({ permitId: id }), {
   may: "work-the-file",
-  typed: z.object({ number: text, expiresOn: textOrNull, note: text }),
+  typed: z.object({ number: text, expiresOn: textOrNull, note: text, seen: text }),
   does: correctPermit,
   says: "Saved.",
+  theirs: "with the permit, above the form",
 });
 
 /** What was carried out, on a named person's word; the crew may say it too. */
 export const recordBuiltAction = formAction(onLineAt({ itemId: id.nullable() }), {
   may: "record-the-field",
-  typed: z.object({ on: text, by: text, words: text, uploadId: textOrNull }),
+  typed: z.object({ on: text, by: text, words: text, uploadId: textOrNull, seen: text }),
   does: recordBuilt,
   says: "Recorded.",
+  theirs: "above the form",
 });
 
 const CARD = { postedOn: textOrNull, postedBy: text, postedPlace: text };
@@ -56,9 +60,10 @@ const CARD = { postedOn: textOrNull, postedBy: text, postedPlace: text };
 /** Since when a permit's card hangs on site, and where. */
 export const postCardAction = formAction(onLineAt({ permitId: id }), {
   may: "work-the-file",
-  typed: z.object(CARD),
+  typed: z.object({ ...CARD, seen: text }),
   does: postCard,
   says: "Saved.",
+  theirs: "above the form",
 });
 
 /** Records where a permit has got to. */

@@ -2,12 +2,14 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import { unbuiltWork } from "#lib/domain/closing/as-built.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { scopeInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { isOnPipe } from "#lib/domain/split/work-deeds.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { PaperLink } from "../notices/paper-link.tsx";
 import { recordBuiltAction } from "./actions.ts";
 
@@ -86,6 +88,7 @@ function BuiltForm({
       action={recordBuiltAction.bind(null, { lineId, itemId })}
       label={`What was built: ${title}`}
     >
+      <SeenField value={seenOf(built ?? null)} />
       <div className="form-grid">
         <Field label="Done on" name="on" type="date" required defaultValue={built?.on ?? today} />
         <Field

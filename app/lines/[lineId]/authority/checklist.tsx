@@ -5,10 +5,12 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { PacketCheck } from "#lib/domain/packet/packet.ts";
 import { REQUIREMENT_WORDS } from "#lib/domain/permit/state-words.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { counted } from "../names.ts";
 import { PaperLink } from "../notices/paper-link.tsx";
 import { optionsOf } from "../terms.ts";
@@ -112,6 +114,7 @@ function Check({
               })}
               label={`Update: ${check.title}`}
             >
+              <SeenField value={seenOf(mark ?? null)} />
               <div className="form-grid">
                 <Choice
                   label="Status"

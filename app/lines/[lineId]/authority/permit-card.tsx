@@ -1,9 +1,12 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { cardWords, isCardMissing } from "#lib/domain/application/posted-card.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Permit } from "#lib/domain/facts/permit.ts";
+import { cardSeen } from "#lib/operations/post-card.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { postCardAction } from "./actions.ts";
 
 /** One permit of a line, as it stands today. */
@@ -32,6 +35,7 @@ export function Card({ lineId, file, permit, today, work }: PermitProps) {
             action={postCardAction.bind(null, { lineId, permitId: permit.id })}
             label={`Posted card of the permit ${permit.number}`.trim()}
           >
+            <SeenField value={seenOf(cardSeen(permit))} />
             <CardFields permit={permit} />
             <div>
               <SubmitButton pendingWord="Saving…" quiet>

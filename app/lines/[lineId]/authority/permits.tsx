@@ -4,12 +4,15 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Empty } from "#app/_components/empty.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { Permit, PermitState, PermitStep } from "#lib/domain/facts/permit.ts";
 import { waitsOn } from "#lib/domain/permit/order.ts";
 import { PERMIT_KIND_WORDS, PERMIT_STATE_WORDS } from "#lib/domain/permit/state-words.ts";
 import { nextStatesOf, permitStateOf, usualStepsOf } from "#lib/domain/permit/steps.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { printedSeen } from "#lib/operations/correct-permit.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { counted } from "../names.ts";
 import { optionsOf } from "../terms.ts";
 import { addPermitAction, correctPermitAction, stepPermitAction } from "./actions.ts";
@@ -133,6 +136,7 @@ function PaperForm({ lineId, permit }: { readonly lineId: string; readonly permi
         action={correctPermitAction.bind(null, { lineId, permitId: permit.id })}
         label={`What is printed on the permit ${permit.number}`.trim()}
       >
+        <SeenField value={seenOf(printedSeen(permit))} />
         <div className="form-grid">
           <Field
             label="Number"

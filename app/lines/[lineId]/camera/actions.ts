@@ -10,12 +10,14 @@ import { addRun } from "#lib/operations/add-run.ts";
 import { mergeTieIns } from "#lib/operations/merge-tie-ins.ts";
 import { moveSighting } from "#lib/operations/move-sighting.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
+import { changedOnLine } from "#lib/operations/seen.ts";
 import { undoSightings } from "#lib/operations/undo-sightings.ts";
 import { ok } from "#lib/result.ts";
 import { appendRows, changeRows } from "../append-rows.ts";
 import { rowFromForm } from "../row-form.ts";
 import { RUN_BLANK, RUN_COLUMNS } from "./columns.ts";
 import { OBSERVATION_BLANK, OBSERVATION_COLUMNS } from "./observation-columns.ts";
+import { runWaySeen } from "./run-way-seen.ts";
 
 /** Saves what is known of the shared pipe itself. */
 export const savePipeAction = formAction(onLine, {
@@ -28,9 +30,11 @@ export const savePipeAction = formAction(onLine, {
     mainNote: text,
     bearing: orNull(parseBearing, "Enter degrees from north, e.g. 35, or N 35 E, or NE."),
     bearingFrom: text,
+    seen: text,
   }),
-  does: (act, { lineId, ...facts }) => saveLine(act, { lineId, facts }),
+  does: (act, { lineId, seen, ...facts }) => saveLine(act, { lineId, facts, seen }),
   says: "Pipe saved.",
+  theirs: "under “What happened?”",
 });
 
 function inchesIn(typed: string): number | null {
@@ -100,10 +104,15 @@ export const saveRunWayAction = formAction(onLineAt({ runId: id }), {
     looks: oneIn(DIRECTIONS, "Select which way the camera was looking."),
     measuredFrom: oneIn(FOOTAGE_FROM, "Select where the counter was zeroed."),
     selfLeveling: oneIn(SELF_LEVELING, "Select whether the head levels itself, or unknown."),
+    seen: text,
   }),
-  does: (act, { lineId, runId, ...way }) =>
-    changeRows(act, { lineId, table: "runs" }, (runs) =>
-      ok(runs.map((run) => (run.id === runId ? { ...run, ...way } : run))),
-    ),
+  does: (act, { lineId, runId, seen, ...way }) =>
+    changeRows(act, { lineId, table: "runs" }, (runs, file) => {
+      const run = file.runs.find(({ id }) => id === runId);
+      const now = run === undefined ? null : runWaySeen(run);
+      const changed = changedOnLine(file, seen, { now, about: [runId] });
+      return changed ?? ok(runs.map((run) => (run.id === runId ? { ...run, ...way } : run)));
+    }),
   says: "Saved. Stations and sides are updated.",
+  theirs: "in the line that opens this form",
 });

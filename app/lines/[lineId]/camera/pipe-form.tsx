@@ -3,12 +3,20 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { formatBearing } from "#lib/domain/plan/compass.ts";
+import { lineSeen } from "#lib/operations/save-line.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { materialChoices } from "../field-terms.ts";
 import type { LinePart } from "../part.ts";
 import { savePipeAction } from "./actions.ts";
+
+const PIPE = [
+  ...(["upperEnd", "material", "diameter", "mainStation"] as const),
+  ...(["mainNote", "bearing", "bearingFrom"] as const),
+];
 
 /** The shared pipe itself: how far it goes, and what it is made of at the main. */
 export function PipeForm({ lineId, file, mayFile }: LinePart) {
@@ -20,6 +28,7 @@ export function PipeForm({ lineId, file, mayFile }: LinePart) {
     >
       {mayFile ? (
         <ActionForm action={savePipeAction.bind(null, lineId)} label="The shared pipe">
+          <SeenField value={seenOf(lineSeen(line, PIPE))} />
           <div className="form-grid">
             <Field
               label="Upper end of the shared line"

@@ -2,15 +2,18 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { Run } from "#lib/domain/facts/run.ts";
 import { madeWords } from "#lib/domain/run/way-words.ts";
 import type { Day } from "#lib/domain/time/day.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { RUN_END_WORDS } from "../field-terms.ts";
 import type { LinePart } from "../part.ts";
 import { optionsOf } from "../terms.ts";
 import { addRunAction, saveRunWayAction } from "./actions.ts";
 import { RUN_BLANK } from "./columns.ts";
 import { RunWayFields } from "./run-way.client.tsx";
+import { runWaySeen } from "./run-way-seen.ts";
 
 /** How one run was made; open where its known points contradict it. */
 export function RunWay({
@@ -34,6 +37,7 @@ export function RunWay({
         className="stack"
         label={`How ${run.name} was made`}
       >
+        <SeenField value={seenOf(runWaySeen(run))} />
         <RunWayFields run={run} anchors={anchors} />
         <div>
           <SubmitButton pendingWord="Saving …">Save how it was made</SubmitButton>

@@ -4,10 +4,13 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Heads } from "#app/_components/heads.tsx";
 import { JobButton } from "#app/_components/job-button.client.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { statementPlaces } from "#lib/domain/paper/statement.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
+import { lineSeen } from "#lib/operations/save-line.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { propertyName } from "../names.ts";
 import styles from "./cost.module.css";
 import { decideStatementsAction, printStatementsAction } from "./statement-actions.ts";
@@ -73,6 +76,7 @@ function Decide({ lineId, file }: { readonly lineId: string; readonly file: Line
       action={decideStatementsAction.bind(null, lineId)}
       label="Statement options"
     >
+      <SeenField value={seenOf(lineSeen(file.line, ["statementOthers", "statementRules"]))} />
       <h3>Statement options</h3>
       <p className="muted">Every statement shows its own reader’s amount. Also show:</p>
       <label className="check">

@@ -176,9 +176,10 @@ export const recordDeliveryAction = formAction(onLetter, {
 /** What became of an attempt, with its proof. */
 export const changeDeliveryAction = formAction(onLineAt({ deliveryId: id }), {
   may: "work-the-file",
-  typed: z.object({ ...outcome, tracking: text, note: text }),
+  typed: z.object({ ...outcome, tracking: text, note: text, seen: text }),
   does: changeDelivery,
   says: "Recorded.",
+  theirs: "with the delivery, above the form",
 });
 
 export const recordReplyAction = formAction(onLetter, {
@@ -203,9 +204,11 @@ export const dealWithReplyAction = formAction(onReply, {
     how: oneIn(DEALT_HOWS, "Choose how it was dealt with."),
     on: text,
     words: text,
+    seen: text,
   }),
   does: dealWithReply,
   says: "Recorded.",
+  theirs: "with the reply",
 });
 
 /** A reply waits again, with the reason. */

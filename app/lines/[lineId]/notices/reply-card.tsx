@@ -4,6 +4,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { beginWithReplier, type RepliedTo, repliedTo } from "#lib/domain/desk/replied-to.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Reply, ReplyKind } from "#lib/domain/facts/notice.ts";
@@ -12,6 +13,7 @@ import { formatPhone } from "#lib/domain/party/phone.ts";
 import { isDealtWith } from "#lib/domain/party/reply.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { propertyName } from "../names.ts";
 import { LETTER_WORDS, optionsOf } from "../terms.ts";
 import { aboutWords } from "./about-words.ts";
@@ -210,6 +212,7 @@ function Waiting({
             label={`Deal with this reply: ${title}`}
             className="stack-tight"
           >
+            <SeenField value={seenOf(reply)} />
             <div className="form-grid">
               <Choice
                 label="How you dealt with it"

@@ -3,6 +3,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { OpenAtFirst } from "#app/_components/open-at-first.client.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import type { FormState } from "#app/form.ts";
 import { REPLY_WORDS } from "#lib/domain/facts/notice-words.ts";
@@ -29,8 +30,7 @@ export function ReplyForm({
   readonly children?: ReactNode;
 }) {
   return (
-    <details open={open} className="screen-only">
-      <summary>Record a reply</summary>
+    <OpenAtFirst opened={open} summary="Record a reply">
       <ActionForm action={action} label="Record a reply" reset>
         {children}
         <div className="form-grid">
@@ -56,6 +56,6 @@ export function ReplyForm({
           </SubmitButton>
         </div>
       </ActionForm>
-    </details>
+    </OpenAtFirst>
   );
 }

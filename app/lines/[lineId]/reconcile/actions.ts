@@ -57,10 +57,11 @@ export const withdrawAction = formAction(onLine, {
 /** Explains an entry with no matching tie-in; an empty explanation removes it. */
 export const explainAction = formAction(onLine, {
   may: "work-the-file",
-  typed: withReason({ entryId: text }, "Enter what happened to it."),
-  does: (act, { lineId, entryId, reason }) =>
-    explainEntry(act, { lineId, entryId, explanation: reason }),
+  typed: withReason({ entryId: text, seen: text }, "Enter what happened to it."),
+  does: (act, { lineId, entryId, reason, seen }) =>
+    explainEntry(act, { lineId, entryId, explanation: reason, seen }),
   says: "Explanation saved.",
+  theirs: "beside the entry",
 });
 
 /** The house of an entry is where the line begins: it gets a tie-in there, matched with the entry. */
@@ -80,9 +81,11 @@ export const settleAction = formAction(onLine, {
     propertyId: textOrNull,
     inactive: checked,
     ownerAccepted: checked,
+    seen: text,
   }),
   does: settleTieIn,
   says: "Saved, with your name and the day.",
+  theirs: "with the tie-in, as settled",
 });
 
 /** Lets work go on despite a hold, in the name of the person who says so. */

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import {
   type Authority,
   type ResponsibilityRule,
@@ -12,6 +13,7 @@ import {
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { BOUNDARY_WORDS, HOLDER_WORDS, PATTERN_WORDS, SHARED_WORDS, WORK_WORDS } from "../terms.ts";
 import { chooseRuleAction } from "./actions.ts";
 import { onlyRule, ruleChoices } from "./rule-choices.ts";
@@ -116,6 +118,7 @@ export function RuleForm({
       label="Select the rule"
     >
       {only === null ? null : <p>It is the only rule on file; check that it applies here.</p>}
+      <SeenField value={seenOf({ authorityId, ruleId })} />
       <Choice
         key={current}
         label="Rule applied on this line"

@@ -71,11 +71,13 @@ export const saveAuthorityFactsAction = formAction(placeAt({ authorityId: id }, 
     phone: text,
     email: text,
     note: text,
+    seen: text,
     ...ADDRESS_FIELDS,
   }),
   does: (act, { street, unit, city, state, zip, ...facts }) =>
     saveAuthorityFacts(act, { ...facts, address: { street, unit, city, state, zip } }),
   says: "Saved.",
+  theirs: "above the form",
   field: officeField,
 });
 

@@ -8,6 +8,7 @@ import { NoticeBox } from "#app/_components/notice-box.tsx";
 import { AddressFields } from "#app/_components/office-fields.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { db } from "#app/db.ts";
 import { requireUser } from "#app/session.ts";
 import { today } from "#app/today.ts";
@@ -19,7 +20,8 @@ import { mayDo } from "#lib/domain/facts/user.ts";
 import { formatAddress } from "#lib/domain/party/address.ts";
 import { formatPhone } from "#lib/domain/party/phone.ts";
 import { EXAMPLE_CITATION, exampleRows } from "#lib/domain/starters/authorities.ts";
-import { readAuthority } from "#lib/operations/save-part.ts";
+import { authorityFactsSeen, readAuthority } from "#lib/operations/save-part.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { removeAuthorityAction, saveAuthorityFactsAction } from "./actions.ts";
 import { BringInHolidays, type HolidaysAsked } from "./bring-in-holidays.tsx";
 import {
@@ -292,6 +294,7 @@ function Facts({ authority, may }: { readonly authority: Authority; readonly may
             action={saveAuthorityFactsAction.bind(null, { authorityId: authority.id })}
             label="Authority details"
           >
+            <SeenField value={seenOf(authorityFactsSeen(authority))} />
             <div className="form-grid">
               <Field label="Name" name="name" defaultValue={authority.name} required />
               <Field

@@ -13,9 +13,10 @@ const ofPaper = placeAt(
 /** Saves the office's text of a statutory paper. */
 export const savePaperTextAction = formAction(ofPaper, {
   may: null,
-  typed: z.object({ text, textEs: text }),
+  typed: z.object({ text, textEs: text, seen: text }),
   does: savePaperText,
   says: "Saved. An admin confirms it against the statute.",
+  theirs: "below the form, under “As saved”",
 });
 
 /** An admin's word that the text shown was compared with the statute. */

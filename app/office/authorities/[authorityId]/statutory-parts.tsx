@@ -2,10 +2,13 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { Authority } from "#lib/domain/facts/authority.ts";
 import { usualRow } from "#lib/domain/facts/field.ts";
 import { STATUTORY_PAPER, type StatutoryPaper } from "#lib/domain/facts/statutory-paper.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
+import { paperSeen } from "#lib/operations/save-paper-text.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { confirmPaperTextAction, savePaperTextAction } from "./paper-actions.ts";
 import { PartsGrid } from "./parts-grid.client.tsx";
 import { STATUTORY_COLUMNS } from "./statutory-columns.ts";
@@ -75,13 +78,16 @@ function PaperText({
             label={`Text of ${title}`}
             className="stack"
           >
+            <SeenField value={seenOf(paperSeen(paper))} />
             <Field label="Text in English" name="text" rows={8} defaultValue={text} />
             <Field label="Text in Spanish" name="textEs" rows={8} defaultValue={textEs} />
             <div>
               <SubmitButton pendingWord="Saving …">Save the text</SubmitButton>
             </div>
           </ActionForm>
-        ) : (
+        ) : null}
+        {may ? <Saved paper={paper} /> : null}
+        {may ? null : (
           <>
             <p className="prewrap">{text === "" ? "No text yet." : text}</p>
             {textEs === "" ? null : <p className="prewrap">{textEs}</p>}
@@ -107,6 +113,18 @@ function PaperText({
           </ActionForm>
         ) : null}
       </div>
+    </details>
+  );
+}
+
+/** What is saved, where the form may say other words. */
+function Saved({ paper: { text, textEs } }: { readonly paper: StatutoryPaper }) {
+  if (text === "" && textEs === "") return null;
+  return (
+    <details>
+      <summary>As saved</summary>
+      <p className="prewrap">{text}</p>
+      {textEs === "" ? null : <p className="prewrap">{textEs}</p>}
     </details>
   );
 }

@@ -8,11 +8,14 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { db } from "#app/db.ts";
 import { requireAct } from "#app/session.ts";
 import { listFeeds } from "#db/queries/calendar-feed.ts";
 import { getOffice } from "#db/queries/office.ts";
 import { getUser } from "#db/queries/user.ts";
+import { userSeen } from "#lib/operations/change-user.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { changeUserAction } from "../../actions.ts";
 import { ROLE_OPTIONS } from "../../role-options.ts";
 
@@ -35,6 +38,7 @@ export default async function PersonPage({
         action={changeUserAction.bind(null, { userId: user.id })}
         label={`Change ${user.name}`}
       >
+        <SeenField value={seenOf(userSeen(user))} />
         <Field label="Name" name="name" defaultValue={user.name} required />
         <Choice label="Role" name="role" options={ROLE_OPTIONS} defaultValue={user.role} />
         <Choice

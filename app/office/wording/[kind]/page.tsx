@@ -8,6 +8,7 @@ import { LETTER_NAMES } from "#app/_components/letter-names.ts";
 import { LetterSheet } from "#app/_components/letter-sheet.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { requireUser } from "#app/session.ts";
 import { mayDo } from "#lib/domain/facts/user.ts";
 import { HOUSE_WORDING, type Wording } from "#lib/domain/facts/wording.ts";
@@ -15,6 +16,7 @@ import { LETTER_PLANS } from "#lib/domain/paper/kinds/index.ts";
 import { houseWording } from "#lib/domain/paper/worded.ts";
 import type { Language } from "#lib/domain/say/language.ts";
 import { WORDING_FIELDS } from "#lib/domain/wording/parse-wording.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { saveWordingAction } from "../actions.ts";
 import { Versions } from "./versions.tsx";
 import { type WordingAt, wordingView } from "./view.ts";
@@ -134,11 +136,12 @@ function WordingForm({
   const fields = WORDING_FIELDS.map((field) => `{${field}}`).join(" ");
   return (
     <ActionForm
-      key={version}
+      key={`${at.kind} ${at.language}`}
       className="stack"
       action={saveWordingAction.bind(null, at)}
       label="Save the wording"
     >
+      <SeenField value={seenOf(version)} />
       <Field
         label="Wording"
         name="text"

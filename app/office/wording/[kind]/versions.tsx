@@ -1,10 +1,12 @@
 import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { LetterKind } from "#lib/domain/facts/notice.ts";
 import { HOUSE_WORDING, type Wording } from "#lib/domain/facts/wording.ts";
 import type { Language } from "#lib/domain/say/language.ts";
 import { formatDate } from "#lib/domain/time/format-day.ts";
 import { dayOf } from "#lib/domain/time/moment.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { useWordingAction } from "../actions.ts";
 
 /** Every version, the newest first, and the house's own; one press puts one into use. */
@@ -37,6 +39,7 @@ export function Versions({
           {version === inUse || !may ? null : (
             <ActionForm action={useWordingAction.bind(null, at)} label={`Use: ${words}`}>
               <input type="hidden" name="version" value={version} />
+              <SeenField value={seenOf(inUse)} />
               <SubmitButton pendingWord="Changing …">
                 {version === HOUSE_WORDING ? "Back to the house wording" : `Use version ${version}`}
               </SubmitButton>

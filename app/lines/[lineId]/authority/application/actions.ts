@@ -31,10 +31,12 @@ export const saveApplicationAction = formAction(onLineAt({ permitKind: z.enum(PE
     insuredAs: text,
     certificateId: textOrNull,
     note: text,
+    seen: text,
   }),
-  does: (act, { lineId, permitKind, ...rest }) =>
-    saveApplication(act, { lineId, facts: { permitKind, ...rest } }),
+  does: (act, { lineId, permitKind, seen, ...rest }) =>
+    saveApplication(act, { lineId, facts: { permitKind, ...rest }, seen }),
   says: "Saved.",
+  theirs: "under “What happened?”",
 });
 
 /** A person's word on one item of the drawing checklist. */
@@ -43,7 +45,9 @@ export const markDrawingAction = formAction(onLineAt({ itemId: id }), {
   typed: z.object({
     state: oneIn(DRAWING_STATES, "Select whether it is shown."),
     note: text,
+    seen: text,
   }),
   does: markDrawing,
   says: "Saved.",
+  theirs: "above the form",
 });

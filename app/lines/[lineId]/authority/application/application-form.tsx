@@ -3,6 +3,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { formatShortDay } from "#app/_components/grid/day-text.ts";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import {
   APPLICANT_WORDS,
@@ -14,6 +15,7 @@ import type { PermitKind } from "#lib/domain/facts/permit.ts";
 import { formatCents } from "#lib/domain/money/format-cents.ts";
 import { PERMIT_KIND_WORDS } from "#lib/domain/permit/state-words.ts";
 import { scopeTotal } from "#lib/domain/sharing/scope-in-force.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { optionsOf } from "../../terms.ts";
 import { saveApplicationAction } from "./actions.ts";
 
@@ -35,6 +37,7 @@ export function ApplicationForm({
       label={`Application: ${PERMIT_KIND_WORDS[kind]}`}
       className="stack"
     >
+      <SeenField value={seenOf(application ?? null)} />
       <div className="form-grid">
         <Field
           label="Applicant"

@@ -2,7 +2,10 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
+import type { DrawingMark } from "#lib/domain/facts/application.ts";
 import type { DrawingCheck } from "#lib/domain/packet/drawing-checklist.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import styles from "../authority.module.css";
 import { markDrawingAction } from "./actions.ts";
 
@@ -22,9 +25,12 @@ const MARKS = [
 export function DrawingChecks({
   lineId,
   checks,
+  marks,
   work,
 }: {
   readonly lineId: string;
+  /** What people marked so far. */
+  readonly marks: readonly DrawingMark[];
   readonly checks: readonly DrawingCheck[];
   readonly work: boolean;
 }) {
@@ -51,6 +57,9 @@ export function DrawingChecks({
                   action={markDrawingAction.bind(null, { lineId, itemId: item.id })}
                   label={`Mark: ${item.title}`}
                 >
+                  <SeenField
+                    value={seenOf(marks.findLast(({ itemId }) => itemId === item.id) ?? null)}
+                  />
                   <div className="form-grid">
                     <Choice label="Drawing" name="state" required options={MARKS} />
                     <Field

@@ -125,7 +125,7 @@ export default async function ApplicationPage({
             </p>
           </Empty>
         ) : (
-          <DrawingChecks lineId={lineId} checks={checks} work={work} />
+          <DrawingChecks {...{ lineId, checks, work }} marks={file.drawingMarks} />
         )}
       </Section>
     </>

@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import { formAction, onLine } from "#app/action.ts";
-import { oneInOrNull } from "#app/fields.ts";
+import { oneInOrNull, text } from "#app/fields.ts";
 import { PLUMBING_CODES, SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 
@@ -12,7 +12,9 @@ export const saveTablesAction = formAction(onLine, {
   typed: z.object({
     plumbingCode: oneInOrNull(PLUMBING_CODES, "Select a code."),
     leastSlope: oneInOrNull(SLOPE_NAMES, "Select a slope."),
+    seen: text,
   }),
-  does: (act, { lineId, ...facts }) => saveLine(act, { lineId, facts }),
+  does: (act, { lineId, seen, ...facts }) => saveLine(act, { lineId, facts, seen }),
   says: "Saved. All results use it.",
+  theirs: "beside the heading",
 });

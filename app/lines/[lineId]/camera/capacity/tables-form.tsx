@@ -2,10 +2,13 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { SLOPES } from "#lib/domain/capacity/slope.ts";
 import { tableSources } from "#lib/domain/capacity/sources.ts";
 import { CODE_WORDS } from "#lib/domain/capacity/words.ts";
 import { SLOPE_NAMES } from "#lib/domain/facts/plumbing-code.ts";
+import { lineSeen } from "#lib/operations/save-line.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { withNone } from "../../field-terms.ts";
 import type { LinePart } from "../../part.ts";
 import { optionsOf } from "../../terms.ts";
@@ -25,6 +28,7 @@ export function TablesForm({ lineId, file, mayFile }: LinePart) {
     >
       {mayFile ? (
         <ActionForm action={saveTablesAction.bind(null, lineId)} label="Code used">
+          <SeenField value={seenOf(lineSeen(file.line, ["plumbingCode", "leastSlope"]))} />
           <div className="form-grid">
             <Choice
               key={`code ${plumbingCode}`}

@@ -8,7 +8,8 @@ import { saveLine } from "#lib/operations/save-line.ts";
 /** Saves for how long and for what the office stands behind the work. */
 export const saveWarrantyAction = formAction(onLine, {
   may: "work-the-file",
-  typed: z.object({ warrantyMonths: numberOrNull, warrantyCovers: text }),
-  does: (act, { lineId, ...facts }) => saveLine(act, { lineId, facts }),
+  typed: z.object({ warrantyMonths: numberOrNull, warrantyCovers: text, seen: text }),
+  does: (act, { lineId, seen, ...facts }) => saveLine(act, { lineId, facts, seen }),
   says: "Saved.",
+  theirs: "under “What happened?”",
 });

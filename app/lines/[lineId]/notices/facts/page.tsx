@@ -5,7 +5,10 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { PageHead } from "#app/_components/page-head.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
+import { lineSeen } from "#lib/operations/save-line.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { lineFileOf } from "../../file.ts";
 import { LineGrid } from "../../line-grid.tsx";
 import { saveWarrantyAction } from "./actions.ts";
@@ -94,6 +97,7 @@ function WarrantyForm({ file, may }: { readonly file: LineFile; readonly may: bo
     );
   return (
     <ActionForm action={saveWarrantyAction.bind(null, id)} label="Warranty" className="stack">
+      <SeenField value={seenOf(lineSeen(file.line, ["warrantyMonths", "warrantyCovers"]))} />
       <div className="form-grid">
         <Field
           label="Warranty from final inspection"

@@ -3,9 +3,11 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { EntryFinding } from "#lib/domain/findings/report.ts";
 import { formatFeet } from "#lib/domain/length/station.ts";
 import { beginsLineAt } from "#lib/domain/reconcile/begins-line.ts";
+import { explainedSeen } from "#lib/operations/explain-entry.ts";
 import { decidedOf } from "#lib/operations/pairing-row.ts";
 import { seenOf } from "#lib/operations/seen.ts";
 import { STANDING_WORDS } from "../../field-terms.ts";
@@ -126,6 +128,7 @@ function Entry({ finding, ...part }: LinePart & { readonly finding: EntryFinding
               label={`What happened to ${words.label}`}
             >
               <input type="hidden" name="entryId" value={finding.entryId} />
+              <SeenField value={seenOf(explainedSeen(entry))} />
               <ReasonField presets={EXPLAIN_REASONS} label="What happened to it" />
               <div>
                 <SubmitButton pendingWord="Saving …">Save</SubmitButton>

@@ -64,9 +64,11 @@ export const recordResultAction = formAction(onLine, {
     filmed: text,
     otherWaterBarred: checked,
     note: text,
+    seen: text,
   }),
   does: recordTestResult,
   says: "Saved.",
+  theirs: "above these buttons",
 });
 
 function addressOf(lineId: string, dayId: string): string {

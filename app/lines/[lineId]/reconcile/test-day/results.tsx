@@ -1,6 +1,7 @@
 import { Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { TieInTest } from "#lib/domain/facts/test.ts";
 import type { TestDay, TestStop } from "#lib/domain/facts/test-day.ts";
@@ -13,6 +14,8 @@ import {
 import { dosedWords } from "#lib/domain/tiein/stop-words.ts";
 import { TEST_RESULT_WORDS } from "#lib/domain/tiein/test-words.ts";
 import { formatTime, minutesOf } from "#lib/domain/time/time-of-day.ts";
+import { resultSeen } from "#lib/operations/record-test-result.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { tieInName } from "../../names.ts";
 import { recordResultAction } from "./actions.ts";
 import { ResultForm } from "./result-form.client.tsx";
@@ -82,6 +85,7 @@ function StopResult({
       <input type="hidden" name="dayId" value={day.id} />
       <input type="hidden" name="stop" value={stopKey(stop)} />
       <input type="hidden" name="tieInId" value={tieInId} />
+      <SeenField value={seenOf(resultSeen(test, stop))} />
       <h3 className={styles["when"]}>{title}</h3>
       {result === null ? (
         <p className="small muted">{askWords(file, { day, stop, tieInId })}</p>

@@ -18,9 +18,11 @@ export const recordRulingAction = formAction(onLine, {
     reference: text,
     uploadId: textOrNull,
     note: text,
+    seen: text,
   }),
   does: recordRuling,
   says: "Ruling saved; its effects are calculated.",
+  theirs: "with the tie-in, above this form",
 });
 
 /** Deletes a ruling that was entered in error; the one before it is in force again. */

@@ -2,10 +2,14 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { Ruling, RulingKind } from "#lib/domain/facts/ruling.ts";
 import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { type RulingEffect, rulingEffects } from "#lib/domain/tiein/ruling-effects.ts";
 import { ruledWords } from "#lib/domain/tiein/ruling-in-force.ts";
+import { ruledSeen } from "#lib/operations/record-ruling.ts";
+import { seenOf } from "#lib/operations/seen.ts";
+import { settledSeen } from "#lib/operations/settle-tie-in.ts";
 import type { LinePart } from "../../part.ts";
 import { optionsOf } from "../../terms.ts";
 import { settleAction } from "../actions.ts";
@@ -95,6 +99,7 @@ function DoneForm({
         label={`${words}: ${tieIn.label}`}
       >
         <input type="hidden" name="tieInId" value={tieIn.id} />
+        <SeenField value={seenOf(settledSeen(tieIn))} />
         <input type="hidden" name="kind" value="capped-stub" />
         <input type="hidden" name="propertyId" value={tieIn.propertyId ?? ""} />
         <input type="hidden" name="inactive" value="yes" />
@@ -148,6 +153,7 @@ function RulingForm({ finding: { tieIn }, lineId, file, report }: RulingsProps) 
         label={`Ruling on ${tieIn.label}`}
       >
         <input type="hidden" name="tieInId" value={tieIn.id} />
+        <SeenField value={seenOf(ruledSeen(file, tieIn.id))} />
         <Choice
           label="Ruling"
           name="kind"

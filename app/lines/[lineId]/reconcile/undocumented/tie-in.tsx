@@ -6,12 +6,15 @@ import type { GridColumn } from "#app/_components/grid/column.ts";
 import { onPage, Pages, pageFrom } from "#app/_components/pages.tsx";
 import { SelectOnStrip } from "#app/_components/row-select.client.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { FITTING_WORDS, MATERIAL_WORDS } from "#lib/domain/facts/line-words.ts";
 import type { TieInFinding } from "#lib/domain/findings/report.ts";
 import { repeated, type TestToRepeat, testToRepeat } from "#lib/domain/testing/next-test.ts";
 import { LEVEL_WORDS } from "#lib/domain/tiein/level-words.ts";
 import { provenSettlement } from "#lib/domain/tiein/settlement.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { seenOf } from "#lib/operations/seen.ts";
+import { settledSeen } from "#lib/operations/settle-tie-in.ts";
 import { TIE_IN_KIND_WORDS } from "../../field-terms.ts";
 import { LineGrid } from "../../line-grid.tsx";
 import { propertyName } from "../../names.ts";
@@ -275,6 +278,7 @@ function SettleProven({ finding, lineId, file }: TieInProps) {
       label={`Settle ${tieIn.label} as tests show`}
     >
       <input type="hidden" name="tieInId" value={tieIn.id} />
+      <SeenField value={seenOf(settledSeen(tieIn))} />
       <input type="hidden" name="kind" value={proven.kind} />
       <input type="hidden" name="propertyId" value={proven.propertyId} />
       <input type="hidden" name="reason" value={reason} />
@@ -306,6 +310,7 @@ function SettleForm({ finding, lineId, file }: TieInProps) {
         label={`Settle ${tieIn.label}`}
       >
         <input type="hidden" name="tieInId" value={tieIn.id} />
+        <SeenField value={seenOf(settledSeen(tieIn))} />
         <Choice
           label="Carries"
           name="kind"

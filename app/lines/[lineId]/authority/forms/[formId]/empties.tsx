@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice, Tick } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { AuthorityForm } from "#lib/domain/facts/form.ts";
 import { fieldTitle, placeWords } from "#lib/domain/form/field-title.ts";
 import type { FormAnswer } from "#lib/domain/form/plan-form.ts";
@@ -19,14 +20,18 @@ export function TypeIn({
   lineId,
   form,
   fields,
+  seen,
 }: {
   readonly lineId: string;
+  /** What was typed into the form so far, as `seenOf` has it. */
+  readonly seen: string;
   readonly form: AuthorityForm;
   readonly fields: readonly Numbered[];
 }) {
   const at = { lineId, formId: form.id, version: form.version };
   return (
     <ActionForm action={typeInFormAction.bind(null, at)} label="Type into the form">
+      <SeenField value={seen} />
       <div className="form-grid">
         {fields.map((each) => (
           <TypeInField key={`${each.at} ${each.answer.words}`} {...each} />

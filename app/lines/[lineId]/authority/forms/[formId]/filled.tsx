@@ -4,6 +4,7 @@ import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { AuthorityForm } from "#lib/domain/facts/form.ts";
 import { fieldTitle } from "#lib/domain/form/field-title.ts";
 import type { FormAnswer } from "#lib/domain/form/plan-form.ts";
@@ -45,8 +46,11 @@ export function TypeOver({
   lineId,
   form,
   fields,
+  seen,
 }: {
   readonly lineId: string;
+  /** What was typed into the form so far, as `seenOf` has it. */
+  readonly seen: string;
   readonly form: AuthorityForm;
   readonly fields: readonly Numbered[];
 }) {
@@ -55,6 +59,7 @@ export function TypeOver({
     <details className="screen-only">
       <summary>Type something else into one of these</summary>
       <ActionForm action={typeOverAction.bind(null, at)} label="Type over a field" reset>
+        <SeenField value={seen} />
         <div className="form-grid">
           <Choice
             label="Field"

@@ -18,6 +18,8 @@ import { dayAt } from "#lib/domain/time/days.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { formsOf } from "#lib/operations/forms-of.ts";
 import { officeZone } from "#lib/operations/office-day.ts";
+import { seenOf } from "#lib/operations/seen.ts";
+import { typedSeen } from "#lib/operations/type-in-form.ts";
 import { lineFileOf } from "../../../file.ts";
 import { counted } from "../../../names.ts";
 import { QuestionHead } from "../../../question-head.tsx";
@@ -39,6 +41,7 @@ export default async function FormPage({
   if (form === undefined || office === null) return notFound();
   const plan = planOf(form, { file, report, office });
   const work = may("work-the-file");
+  const seen = seenOf(typedSeen(file, form.id));
   const numbered = plan.answers.map((answer, at) => ({ answer, at }));
   const empty = numbered.filter(isEmpty);
   const toType = work ? numbered.filter((each) => isEmpty(each) || isTyped(each)) : empty;
@@ -88,7 +91,7 @@ export default async function FormPage({
           note="Type what stands there on this line, or leave it empty on purpose. Clear what was typed, and the file’s own fact stands there again."
         >
           {work ? (
-            <TypeIn lineId={lineId} form={form} fields={toType} />
+            <TypeIn {...{ lineId, form, seen }} fields={toType} />
           ) : (
             <Filled fields={toType} />
           )}
@@ -102,7 +105,7 @@ export default async function FormPage({
         <div className="stack">
           <Filled fields={settled} />
           {work && settled.length > 0 ? (
-            <TypeOver lineId={lineId} form={form} fields={settled.filter(isFillable)} />
+            <TypeOver {...{ lineId, form, seen }} fields={settled.filter(isFillable)} />
           ) : null}
         </div>
       </Section>

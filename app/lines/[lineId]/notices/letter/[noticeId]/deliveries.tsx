@@ -2,6 +2,7 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import { Upload } from "#app/_components/upload.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Delivery, Notice } from "#lib/domain/facts/notice.ts";
@@ -12,6 +13,7 @@ import { canBeTaken, wayRuleOf } from "#lib/domain/notices/way-rule.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { optionsOf } from "../../../terms.ts";
 import { changeDeliveryAction, recordDeliveryAction } from "../../actions.ts";
 import { PaperLink } from "../../paper-link.tsx";
@@ -132,6 +134,7 @@ function OutcomeForm({
       action={changeDeliveryAction.bind(null, { lineId, deliveryId: attempt.id })}
       label="Result of the delivery"
     >
+      <SeenField value={seenOf(attempt)} />
       <div className="form-grid">
         <Choice
           label="Result"

@@ -3,6 +3,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { Notice } from "#lib/domain/facts/notice.ts";
 import { wordsOf } from "#lib/operations/save-notice-words.ts";
 import { seenOf } from "#lib/operations/seen.ts";
@@ -28,7 +29,7 @@ export function DraftForms({
         action={saveWordsAction.bind(null, place)}
         label="Personal note"
       >
-        <input type="hidden" name="seen" value={seenOf(wordsOf(notice))} />
+        <SeenField value={seenOf(wordsOf(notice))} />
         <Field
           label="Text above the standard letter"
           name="ownWords"
