@@ -1,6 +1,7 @@
+import { createHash } from "node:crypto";
 import { getPartyName } from "#db/queries/party.ts";
 import { insertRow } from "#db/queries/row.ts";
-import { BY_PRIVATE_LINK } from "#lib/domain/consent/private-link.ts";
+import { BY_PRIVATE_LINK, type PrivateLink } from "#lib/domain/consent/private-link.ts";
 import { LINK_REPLIES, type LinkReply } from "#lib/domain/consent/words-en.ts";
 import type { Reply } from "#lib/domain/facts/notice.ts";
 import { nameRow } from "#lib/domain/facts/references.ts";
@@ -9,7 +10,7 @@ import { isDay } from "#lib/exchange/field.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Refusal } from "./act.ts";
 import { fileNote } from "./add-link-file.ts";
-import { changeLine } from "./change.ts";
+import { type Change, changeLine } from "./change.ts";
 import {
   actOfLink,
   findOpenLink,
@@ -32,11 +33,14 @@ interface LinkAnswer {
   readonly day: string | null;
   /** A file that came by the same link. */
   readonly uploadId: string | null;
+  /** Which form it was typed into, as the page named it when it was made; not given: one of its own. */
+  readonly form?: string;
 }
 
 /**
  * Takes down what a neighbor says by their private link, as an ordinary reply to the letter. Saying
- * that they agree is no signature. A question or an objection needs words, or a file.
+ * that they agree is no signature. A question or an objection needs words, or a file. The same words
+ * out of the same form are one reply: a browser that got no answer sends them again.
  */
 export function answerLink(
   door: LinkDoor,
@@ -56,6 +60,8 @@ export function answerLink(
   } as const;
   return changeLine(act, deal, (file, db) => {
     if (!isStillOpen(db, link, door.now)) return stopped("gone");
+    const id = replyIdOf(link, answer) ?? act.newId();
+    if (file.replies.some((each) => each.id === id)) return ok(takenAlready(id));
     const { uploadId } = answer;
     const notice = file.notices.find(({ id }) => id === link.noticeId);
     if (notice === undefined) return stopped("gone");
@@ -65,7 +71,7 @@ export function answerLink(
     )
       return stopped("bad-file");
     const reply: Reply = {
-      id: act.newId(),
+      id,
       noticeId: link.noticeId,
       entryId: null,
       kind: answer.kind,
@@ -86,6 +92,18 @@ export function answerLink(
       },
     });
   });
+}
+
+/** One and the same for whatever is sent again, so that it can be there only once. */
+function replyIdOf({ id }: PrivateLink, { secret: _secret, form, ...said }: LinkAnswer) {
+  if (form === undefined || form === "") return null;
+  const { kind, words, day, uploadId } = said;
+  const parts = JSON.stringify([id, form, kind, words.trim(), day, uploadId]);
+  return `reply-${createHash("sha256").update(parts).digest("hex").slice(0, 32)}`;
+}
+
+function takenAlready(replyId: string): Change<{ replyId: string }> {
+  return { value: { replyId }, sentence: null, detail: null, write: () => {} };
 }
 
 function wrongAnswer({ kind, words, day, uploadId }: LinkAnswer) {

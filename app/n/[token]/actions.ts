@@ -81,6 +81,7 @@ export async function answerAction(
     words: textOf(form, "words"),
     day: textOrNull(form, "day"),
     uploadId: textOrNull(form, "uploadId"),
+    form: textOf(form, "form"),
   });
   if (!answered.ok) return stoppedAt(at, answered.error, form);
   revalidatePath(`/n/${at.token}`);
@@ -97,6 +98,7 @@ export async function paperAction(from: At, _state: FormState, form: FormData): 
     words: "",
     day: null,
     uploadId: null,
+    form: textOf(form, "form"),
   });
   if (!asked.ok) return stoppedAt(at, asked.error, form);
   revalidatePath(`/n/${at.token}`);

@@ -9,7 +9,7 @@ import styles from "./private-page.module.css";
 import { ReplyChoices } from "./reply-choices.client.tsx";
 
 /** What would you like to say: agree, disagree, ask, offer a paper, book a test. */
-export function AnswerForm({ token, language, words }: PartProps) {
+export function AnswerForm({ token, language, words, form }: PartProps) {
   const file = {
     label: words.file,
     hint: words.fileHint,
@@ -26,6 +26,7 @@ export function AnswerForm({ token, language, words }: PartProps) {
       comesBackTo={`/n/${token}?lang=${language}#say`}
       reset
     >
+      <input type="hidden" name="form" value={form} />
       <ReplyChoices
         legend={words.sayLabel}
         choices={LINK_REPLIES.map((kind) => ({ kind, words: words.replies[kind] }))}

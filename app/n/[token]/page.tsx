@@ -48,7 +48,7 @@ export default async function PrivatePage({
   const words = LINK_WORDS[language];
   const letter = view.letter === null ? null : inLanguage(view.letter, language);
   const isPosted = await isAfterPost();
-  const part = { token, view, language, words, isPosted };
+  const part = { token, view, language, words, isPosted, form: door.newId() };
   return (
     <div className={styles["page"]} lang={language}>
       {door.officeUser === "" ? null : (

@@ -10,4 +10,6 @@ export interface PartProps {
   readonly words: LinkWords;
   /** The page comes back after a form that a browser without scripts sent. */
   readonly isPosted: boolean;
+  /** Names the forms of the page as it was made now: what they send again is told by it. */
+  readonly form: string;
 }

@@ -157,7 +157,7 @@ function Names({
   );
 }
 
-function AskForPaper({ token, language, words }: PartProps) {
+function AskForPaper({ token, language, words, form }: PartProps) {
   return (
     <ActionForm
       className="stack-tight screen-only"
@@ -165,6 +165,7 @@ function AskForPaper({ token, language, words }: PartProps) {
       label={words.paper}
       comesBackTo={`/n/${token}?lang=${language}#sign`}
     >
+      <input type="hidden" name="form" value={form} />
       <div>
         <SubmitButton pendingWord={words.sending} quiet>
           {words.paper}

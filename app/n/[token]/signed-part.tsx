@@ -77,7 +77,7 @@ function Withdraw({
   language,
   words,
   signed,
-}: Omit<PartProps, "view" | "isPosted"> & { readonly signed: SignedWord }) {
+}: Omit<PartProps, "view" | "isPosted" | "form"> & { readonly signed: SignedWord }) {
   const { consent, binding, releaseAskedOn } = signed;
   const action = withdrawAction.bind(null, { token, language, consentId: consent.id });
   const comesBackTo = `/n/${token}?lang=${language}#signed`;

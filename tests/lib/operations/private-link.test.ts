@@ -161,6 +161,22 @@ test("answerLink() becomes an ordinary reply, also on a closed file", () => {
   });
 });
 
+test("an answer that a browser sends again is there once; another from the same form is another", () => {
+  const desk = aDesk();
+  const secret = aLinkTo(desk, aSentLetter(desk, "finding"));
+  const said = { secret, kind: "asks", words: "When?", day: null, uploadId: null } as const;
+  const { replyId } = must(answerLink(aDoor(desk), { ...said, form: "page-1" }));
+  expect(must(answerLink(aDoor(desk), { ...said, form: "page-1" })).replyId).toBe(replyId);
+  must(answerLink(aDoor(desk), { ...said, words: "When, please?", form: "page-1" }));
+  must(answerLink(aDoor(desk), { ...said, form: "page-2" }));
+  const { replies, history } = fileOf(desk.act, desk.lineId);
+  expect(replies.map(({ words }) => words)).toEqual(["When?", "When, please?", "When?"]);
+  expect(history.filter(({ action }) => action === "answer-link")).toHaveLength(3);
+  const other = aLinkTo(desk, aSentLetter(desk, "entry-consent"));
+  must(answerLink(aDoor(desk), { ...said, secret: other, form: "page-1" }));
+  expect(fileOf(desk.act, desk.lineId).replies).toHaveLength(4);
+});
+
 test("answerLink() wants words for a question, and takes a bare agreement", () => {
   const desk = aDesk();
   const secret = aLinkTo(desk, aSentLetter(desk, "finding"));
