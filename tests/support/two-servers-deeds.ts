@@ -1,5 +1,8 @@
+import fs from "node:fs";
+import path from "node:path";
 import { appendRows } from "#app/lines/[lineId]/append-rows.ts";
 import type { AuthorityPart } from "#lib/domain/facts/authority.ts";
+import { acceptAlternative } from "#lib/operations/accept-alternative.ts";
 import type { Act } from "#lib/operations/act.ts";
 import { decidePairing } from "#lib/operations/decide-pairing.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
@@ -16,6 +19,10 @@ import { ok } from "#lib/result.ts";
 interface OnLine {
   readonly lineId: string;
   readonly times: number;
+}
+
+function waitFor(milliseconds: number): void {
+  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, milliseconds);
 }
 
 /** Does it so often, and gathers the answers. */
@@ -101,6 +108,27 @@ export const DEEDS = {
       links: looked(() => findOpenLink(door, secret, "opening")),
       feeds: looked(() => openFeed({ ...door, office: null }, secret)),
     };
+  },
+
+  /** Takes an entry off the card; between writing that and keeping it, the other one is let go on. */
+  dropEntrySlowly: (act: Act, { lineId, entryId }: { lineId: string; entryId: string }) =>
+    act.db.transaction(
+      (db) => {
+        const one = { ...act, db };
+        const { file, revisions } = readAsPage(one, lineId);
+        const rows = file.entries.filter(({ id }) => id !== entryId);
+        const saved = saveRows(one, { lineId, table: "entries", base: revisions.entries, rows });
+        fs.writeFileSync(path.join(act.dataFolder, "written"), "");
+        waitFor(700);
+        return saved.ok;
+      },
+      { behavior: "immediate" },
+    ),
+
+  /** Accepts another way to pair once the other one has written and not yet kept it. */
+  acceptMeanwhile: (act: Act, asked: Parameters<typeof acceptAlternative>[1]) => {
+    while (!fs.existsSync(path.join(act.dataFolder, "written"))) waitFor(2);
+    return acceptAlternative(act, asked);
   },
 
   enterMoney,

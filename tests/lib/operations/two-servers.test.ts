@@ -5,12 +5,14 @@ import { openDb } from "#db/open.ts";
 import { getAuthority } from "#db/queries/authority.ts";
 import { listOutgoing } from "#db/queries/outgoing.ts";
 import { LINK_MISSES } from "#lib/domain/consent/private-link.ts";
+import { reportOn } from "#lib/domain/report/report-on.ts";
+import type { Act } from "#lib/operations/act.ts";
 import type { MoneyWord } from "#lib/operations/enter-money.ts";
 import { decidedOf } from "#lib/operations/pairing-row.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { seenOf } from "#lib/operations/seen.ts";
 import { aHoliday, anAuthority, aRequirement } from "../../support/file.ts";
-import { aDesk, anAct, fileOf, must } from "../../support/office.ts";
+import { aDesk, addRows, anAct, anOpenLine, fileOf, must } from "../../support/office.ts";
 import { twoServers } from "../../support/two-servers.ts";
 
 /** The line of three houses in an office's folder, which two processes serve. */
@@ -21,6 +23,37 @@ async function aServedDesk() {
   fs.writeFileSync(file, made.db.$client.serialize());
   const act = anAct(openDb(file), { dataFolder });
   return { act, lineId, servers: await twoServers(dataFolder) };
+}
+
+/** Two houses on the card; the camera saw a branch 4 ft past each, and one at the first. */
+function anAmbiguousLine(act: Act): string {
+  let made = 0;
+  const newId = () => {
+    made += 1;
+    return `two-ways-${made}`;
+  };
+  const one = { ...act, newId };
+  const lineId = anOpenLine(one);
+  addRows(one, { lineId, table: "records" }, [{ id: "card", title: "Card 1958" }]);
+  addRows(one, { lineId, table: "entries" }, [
+    { id: "e1", recordId: "card", label: "House 12", distance: 2_000 },
+    { id: "e2", recordId: "card", label: "House 14", distance: 4_000 },
+  ]);
+  addRows(one, { lineId, table: "runs" }, [
+    { id: "r1", name: "Run 1", ranOn: "2026-11-03", looks: "upstream", toCounter: 12_000 },
+  ]);
+  addRows(one, { lineId, table: "anchors" }, [
+    { id: "a1", runId: "r1", kind: "main-connection", counter: 0, station: 0 },
+  ]);
+  addRows(
+    one,
+    { lineId, table: "observations" },
+    [2_400, 4_400, 2_000].map((counter, at) => ({
+      ...{ id: `o${at}`, runId: "r1" },
+      ...{ kind: "tie-in", counter },
+    })),
+  );
+  return lineId;
 }
 
 function unitsOf({ act, lineId }: Pick<Awaited<ReturnType<typeof aServedDesk>>, "act" | "lineId">) {
@@ -149,4 +182,21 @@ test("of two who decide the same pair at once one counts, and the other is told 
       { reason: "changed-meanwhile", path: "", detail: stands?.decidedBy },
     ]);
   }
+});
+
+test("another way to pair is looked for in the file that it is accepted on", async () => {
+  const { act, servers } = await aServedDesk();
+  const lineId = anAmbiguousLine(act);
+  const offered = reportOn(fileOf(act, lineId), act.today);
+  const way = offered.alternatives.find(({ shift }) => shift !== offered.alignment?.shift);
+  expect(way).toBeDefined();
+  const [dropped, accepted] = await servers.each(
+    ["dropEntrySlowly", { lineId, entryId: "e2" }],
+    ["acceptMeanwhile", { lineId, key: way?.key ?? "", reason: "The lid is there" }],
+  );
+  expect(dropped).toBe(true);
+  const left = reportOn(fileOf(act, lineId), act.today).alternatives;
+  expect(left.some(({ key }) => key === way?.key)).toBe(false);
+  expect(accepted).toMatchObject({ ok: false, error: { reason: "not-in-this-state" } });
+  expect(fileOf(act, lineId).alignments).toEqual([]);
 });
