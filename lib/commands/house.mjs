@@ -141,7 +141,8 @@ export function noteServing(dataFolder, port) {
   return () => fs.rmSync(servingFile(dataFolder), { force: true });
 }
 
-function isAlive(pid) {
+/** Whether a process of this number runs. */
+export function isAlive(pid) {
   try {
     process.kill(pid, 0);
     return true;

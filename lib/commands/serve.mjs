@@ -7,12 +7,17 @@ import { keepPages } from "./page-servers.mjs";
 /** How long what is being done may take to end when told to stop. */
 const ENDING_MS = 90_000;
 
+/** Serves, and returns once the pages answer for the first time. */
+export async function serving(place) {
+  await new Promise((resolve) => serve({ ...place, ready: resolve }));
+}
+
 /**
  * Serves the pages and runs the worker (PDFs and mail) until one is told to stop. Both end with this
  * process, however it ends: they see its end of the channel between them close. `ready` is called
  * when the pages answer for the first time.
  */
-export function serve({ port, dataFolder, ready }) {
+function serve({ port, dataFolder, ready }) {
   const env = {
     ...process.env,
     NODE_ENV: "production",

@@ -5,6 +5,7 @@ import os from "node:os";
 import path from "node:path";
 import { stripVTControlCharacters } from "node:util";
 import { build, install, ROOT, requireNode, run, say, stop } from "./house.mjs";
+import { making } from "./making.mjs";
 
 const BROWSERS = [
   process.env.WYEBOOK_CHROMIUM,
@@ -16,7 +17,7 @@ const BROWSERS = [
 ];
 
 requireNode();
-install();
+await making({ dataFolder: "" }, install);
 const browser = findTools();
 const scratch = fs.mkdtempSync(path.join(os.tmpdir(), "wyebook-verify-"));
 const tally = { passed: 0, failed: 0, failures: [] };
@@ -33,7 +34,7 @@ await both(
   },
 );
 await both(allUnitTests, async () => {
-  build();
+  await making({ dataFolder: "" }, build);
   await journeys();
 });
 
