@@ -24,15 +24,14 @@ const FAULTS: Readonly<Record<string, Fault>> = {
   OFFICE_BUSY: busy(),
   SQLITE_BUSY: busy(),
   SQLITE_LOCKED: busy(),
-  SQLITE_FULL: {
-    title: "The disk of the office’s computer is full",
-    text: `Nothing was saved just now. ${SAFE} Make room on the disk, then try again.`,
-  },
+  SQLITE_FULL: full(),
+  // The file that SQLite shares among the processes of an office could not be made as large as it is.
+  SQLITE_IOERR_SHMSIZE: full(),
   SQLITE_READONLY: shut(),
   SQLITE_CANTOPEN: shut(),
   SQLITE_IOERR: {
     title: "The disk of the office’s computer does not respond",
-    text: `Nothing was saved just now. ${SAFE} Try again; if it happens again, have the disk checked and back up to another one.`,
+    text: `Nothing was saved just now. ${SAFE} Try again; if it happens again, see that there is room on the disk, have it checked, and back up to another one.`,
   },
 };
 
@@ -45,6 +44,13 @@ export function faultOf(error: unknown): Fault | null {
 /** The mark that the server gave an error; empty where it gave none. */
 export function digestOf(error: unknown): string {
   return error instanceof Error && "digest" in error ? String(error.digest) : "";
+}
+
+function full(): Fault {
+  return {
+    title: "The disk of the office’s computer is full",
+    text: `Nothing was saved just now. ${SAFE} Make room on the disk, then try again.`,
+  };
 }
 
 function busy(): Fault {
