@@ -1,9 +1,8 @@
 import "server-only";
-import fs from "node:fs";
 import { type OpenDb, untilWritable } from "#db/open.ts";
 import { readEnv } from "#lib/env.ts";
-import { type OfficeFault, openOffice } from "#lib/operations/open-office.ts";
-import { databaseOf } from "#lib/storage/data-folder.ts";
+import { MOVED_AWAY, type OfficeFault, openOffice } from "#lib/operations/open-office.ts";
+import { databaseInode } from "#lib/storage/data-folder.ts";
 
 interface Kept {
   readonly db: OpenDb;
@@ -23,12 +22,7 @@ const kept = globalThis as unknown as { wyebookDb?: Kept; wyebookFault?: OfficeF
 export function db(): OpenDb {
   if (kept.wyebookFault !== undefined) throw unreadable(kept.wyebookFault);
   if (kept.wyebookDb === undefined) kept.wyebookDb = opened();
-  if (inodeNow() !== kept.wyebookDb.inode)
-    throw unreadable({
-      kind: "lost",
-      words:
-        "The office's database was moved, removed or emptied while the program ran. Stop the program; when it is started again, it says what to do.",
-    });
+  if (inodeNow() !== kept.wyebookDb.inode) throw unreadable(MOVED_AWAY);
   return kept.wyebookDb.db;
 }
 
@@ -50,10 +44,8 @@ function opened(): Kept {
   return { db: found.value, inode: inodeNow() ?? 0 };
 }
 
-/** Which file lies under the database's name; null where none does, or an empty one. */
 function inodeNow(): number | null {
-  const stat = fs.statSync(databaseOf(readEnv().dataFolder), { throwIfNoEntry: false });
-  return stat === undefined || stat.size === 0 ? null : stat.ino;
+  return databaseInode(readEnv().dataFolder);
 }
 
 /** Only an error's digest comes to the page; app/error.tsx has the words for it. */

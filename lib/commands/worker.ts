@@ -4,13 +4,14 @@ import os from "node:os";
 import { readEnv } from "#lib/env.ts";
 import { dailyMailing, sendNextDaily } from "#lib/operations/daily-mail.ts";
 import { officeDay } from "#lib/operations/office-day.ts";
-import { openOffice } from "#lib/operations/open-office.ts";
+import { MOVED_AWAY, openOffice } from "#lib/operations/open-office.ts";
 import { reminding } from "#lib/operations/remind-by-rule.ts";
 import { renewSummaries } from "#lib/operations/renew-summaries.ts";
 import { runNextJob } from "#lib/operations/run-job.ts";
 import { sendNextOutgoing } from "#lib/operations/send-outgoing.ts";
 import { readIncoming } from "#lib/operations/take-incoming.ts";
 import type { Workplace } from "#lib/operations/workplace.ts";
+import { databaseInode } from "#lib/storage/data-folder.ts";
 import { sweepParts } from "#lib/storage/sweep.ts";
 
 /** How long it sleeps when there is nothing to do. */
@@ -43,6 +44,7 @@ if (!opened.ok) {
   process.exit(UNREADABLE);
 }
 const db = opened.value;
+const inode = databaseInode(env.dataFolder);
 const place: Workplace = {
   db,
   dataFolder: env.dataFolder,
@@ -86,7 +88,20 @@ async function sumUp(): Promise<boolean> {
 
 /** What is being done is finished first; what is not begun stays for the next worker. */
 async function goOn(work: (place: Workplace) => Promise<boolean>): Promise<void> {
-  while (!stopping.signal.aborted) if (!(await work(place))) await pause();
+  while (isOurs()) if (!(await work(place))) await pause();
+}
+
+/**
+ * Whether to begin anything more. An office that was moved away for a restored one sends no letter a
+ * second time, and nothing of it comes into the other's folder.
+ */
+function isOurs(): boolean {
+  if (stopping.signal.aborted) return false;
+  if (databaseInode(env.dataFolder) === inode) return true;
+  console.error(`\n${MOVED_AWAY.words}\n`);
+  process.exitCode = UNREADABLE;
+  stopping.abort();
+  return false;
 }
 
 function pause(): Promise<void> {

@@ -18,6 +18,13 @@ export interface OfficeFault {
   readonly words: string;
 }
 
+/** Another file lies under the name of the database that was opened: what is done there is lost. */
+export const MOVED_AWAY: OfficeFault = {
+  kind: "lost",
+  words:
+    "The office's database was moved, removed or emptied while the program ran. Stop the program; when it is started again, it says what to do.",
+};
+
 /**
  * Opens the office's database, or makes it in a folder that never was an office's. An emptied or
  * missing database beside what an office left there is lost, not new: nothing is made in its place,

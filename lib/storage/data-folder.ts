@@ -11,6 +11,12 @@ export function databaseOf(dataFolder: string): string {
   return path.join(dataFolder, "wyebook.db");
 }
 
+/** Which file lies under the database's name; null where none does, or an empty one. */
+export function databaseInode(dataFolder: string): number | null {
+  const stat = fs.statSync(databaseOf(dataFolder), { throwIfNoEntry: false });
+  return stat === undefined || stat.size === 0 ? null : stat.ino;
+}
+
 /**
  * The day on which the folder became an office's, whatever is left of its database; empty where the
  * stamp can't be read; null where there never was one. A folder with stored files, or with a log of

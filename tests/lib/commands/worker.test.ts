@@ -7,6 +7,8 @@ import { getJob } from "#db/queries/job.ts";
 import { putOffice } from "#db/queries/office.ts";
 import { addUpload } from "#lib/operations/add-upload.ts";
 import { draftNotices } from "#lib/operations/draft-notices.ts";
+import { makeBackup } from "#lib/operations/make-backup.ts";
+import { restoreBackup } from "#lib/operations/restore-backup.ts";
 import { sendNotices } from "#lib/operations/send-notices.ts";
 import { startJob } from "#lib/operations/start-job.ts";
 import { storedPath, storeFile } from "#lib/storage/store.ts";
@@ -90,4 +92,36 @@ test("while a packet is held up by an upload, letters go out; the packet comes a
   expect(pdf.text(1).replace(/\s+/g, " ")).toMatch(
     /could not be merged: it (takes too long|is too large)/,
   );
+});
+
+test("a worker whose office was moved away for a restored one does no more of either, and says so", async () => {
+  const dataFolder = path.join(aFolder(), "office");
+  const db = openDb(path.join(dataFolder, "wyebook.db"));
+  onTestFinished(() => void db.$client.close());
+  const act = anAct(db, { dataFolder, now: new Date().toISOString() });
+  putOffice(db, anOffice());
+  const lineId = anOpenLine(act);
+  const backup = path.join(aFolder(), "backup");
+  must(makeBackup({ dataFolder, folder: backup, now: act.now }));
+  const worker = spawn(process.execPath, ["--import", "tsx", "lib/commands/worker.ts"], {
+    env: { ...process.env, WYEBOOK_DATA: dataFolder, WYEBOOK_TODAY: act.today },
+    stdio: ["ignore", "ignore", "pipe"],
+  });
+  onTestFinished(() => void worker.kill("SIGKILL"));
+  let complaints = "";
+  worker.stderr.on("data", (chunk: Buffer) => {
+    complaints += chunk.toString();
+  });
+  const ended = new Promise<number | null>((resolve) => worker.once("exit", resolve));
+  const { jobId } = must(startJob(act, { lineId, kind: "packet", subjectIds: [] }));
+  await until(() => getJob(db, jobId)?.state === "done" || worker.exitCode !== null);
+  fs.renameSync(dataFolder, `${dataFolder}-aside`);
+  must(restoreBackup({ dataFolder, folder: backup, now: act.now }));
+  // A page server that has the old one open could still have begun this.
+  const late = must(startJob(act, { lineId, kind: "packet", subjectIds: [] })).jobId;
+  await until(() => worker.exitCode !== null || getJob(db, late)?.state === "done");
+  expect(getJob(db, late)).toMatchObject({ state: "waiting" });
+  expect(await ended).toBe(3);
+  expect(complaints).toContain("was moved, removed or emptied while the program ran");
+  expect(fs.existsSync(path.join(dataFolder, "files"))).toBe(false);
 });
