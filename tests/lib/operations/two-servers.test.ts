@@ -3,16 +3,19 @@ import path from "node:path";
 import { expect, test } from "vitest";
 import { openDb } from "#db/open.ts";
 import { getAuthority } from "#db/queries/authority.ts";
+import { isWhole } from "#db/queries/backup.ts";
 import { listOutgoing } from "#db/queries/outgoing.ts";
+import { getRevisions } from "#db/queries/revision.ts";
 import { LINK_MISSES } from "#lib/domain/consent/private-link.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import type { Act } from "#lib/operations/act.ts";
 import type { MoneyWord } from "#lib/operations/enter-money.ts";
+import { makeBackup } from "#lib/operations/make-backup.ts";
 import { decidedOf } from "#lib/operations/pairing-row.ts";
 import { saveAuthority } from "#lib/operations/save-authority.ts";
 import { seenOf } from "#lib/operations/seen.ts";
 import { aHoliday, anAuthority, aRequirement } from "../../support/file.ts";
-import { aDesk, addRows, anAct, anOpenLine, fileOf, must } from "../../support/office.ts";
+import { aDesk, addRows, aFolder, anAct, anOpenLine, fileOf, must } from "../../support/office.ts";
 import { twoServers } from "../../support/two-servers.ts";
 
 /** The line of three houses in an office's folder, which two processes serve. */
@@ -199,4 +202,32 @@ test("another way to pair is looked for in the file that it is accepted on", asy
   expect(left.some(({ key }) => key === way?.key)).toBe(false);
   expect(accepted).toMatchObject({ ok: false, error: { reason: "not-in-this-state" } });
   expect(fileOf(act, lineId).alignments).toEqual([]);
+});
+
+test("a backup that is made while two write is of one moment, and lacks nothing kept before", async () => {
+  const { act, lineId, servers } = await aServedDesk();
+  const asked = { lineId, times: 60 };
+  const writing = servers.both("addUnits", [asked, asked]);
+  let over = false;
+  writing.then(() => {
+    over = true;
+  });
+  const folder = aFolder();
+  const made: number[] = [];
+  while (!over) {
+    const before = unitsOf({ act, lineId }).length;
+    const backup = path.join(folder, String(made.length));
+    must(makeBackup({ dataFolder: act.dataFolder, folder: backup, now: act.now }));
+    const db = openDb(path.join(backup, "wyebook.db"));
+    const { units, history } = fileOf({ ...act, db }, lineId);
+    expect(isWhole(db)).toBe(true);
+    expect(getRevisions(db, lineId).units).toBe(units.length);
+    expect(history.filter(({ detail }) => detail.includes('"units"'))).toHaveLength(units.length);
+    expect(units.length).toBeGreaterThanOrEqual(before);
+    db.$client.close();
+    made.push(units.length);
+    await new Promise((resolve) => setTimeout(resolve));
+  }
+  await writing;
+  expect(made.length).toBeGreaterThan(1);
 });
