@@ -9,26 +9,32 @@ import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
 import { refuseHeld } from "./held.ts";
+import { changedOnLine } from "./seen.ts";
 
 interface OptionChoice {
   readonly lineId: string;
   /** Null takes the choice back: the options stand side by side again. */
   readonly optionId: string | null;
   readonly reason: string;
+  /** `seenOf(line.optionId)` as the form was filled in; not given: whatever is chosen now. */
+  readonly seen?: string | undefined;
 }
 
 /**
  * Says which of the priced ways of doing the work is done, with the reason. The split of the line is
- * then that option's; versions on another one go stale. Refuses without a reason, and a way of
+ * then that option's; versions on another one go stale. Refuses without a reason, where
+ * somebody chose another since the form was filled in, and a way of
  * cutting, lining, bursting or capping that a hold stops where it would be done.
  */
 export function chooseOption(
   act: Act,
-  { lineId, optionId, reason }: OptionChoice,
+  { lineId, optionId, reason, seen }: OptionChoice,
 ): Result<null, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "choose-option" } as const;
   return changeLine(act, deal, (file) => {
     const { line, options } = file;
+    const changed = changedOnLine(file, seen, { now: line.optionId, about: ["optionId"] });
+    if (changed !== null) return changed;
     const option = options.find(({ id }) => id === optionId) ?? null;
     if (optionId !== null && option === null)
       return refuse("not-found", "optionId", "the repair option");

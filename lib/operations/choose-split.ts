@@ -8,23 +8,30 @@ import { splitOutcome } from "#lib/domain/split/outcomes.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, refuse } from "./change.ts";
+import { changedSince } from "./seen.ts";
 
 interface Choice {
   readonly lineId: string;
   readonly choice: SplitChoice;
   readonly reason: string;
+  /** `seenOf` how many versions there were on the page; not given: however many there are now. */
+  readonly seen?: string | undefined;
 }
 
 /**
  * Chooses a rule with its particulars: a new version of the split with its amounts as they are now.
- * Refuses where the rule can't be worked out yet, and without a reason.
+ * Refuses where the rule can't be worked out yet, where somebody chose meanwhile, and without a reason.
  */
 export function chooseSplit(
   act: Act,
-  { lineId, choice, reason }: Choice,
+  { lineId, choice, reason, seen }: Choice,
 ): Result<{ splitId: string }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "choose-split" } as const;
   return changeLine(act, deal, (file) => {
+    const last = file.splits.at(-1);
+    const by = last === undefined ? null : { by: last.chosenBy };
+    const changed = changedSince(seen, { now: file.splits.length, last: by });
+    if (changed !== null) return changed;
     if (reason.trim() === "") return refuse("missing-value", "reason", "Say why this rule");
     const { rule, faultStation, payerId, unknownShares } = choice;
     const asked: SplitChoice = { rule, faultStation, payerId, unknownShares };

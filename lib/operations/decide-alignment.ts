@@ -8,6 +8,7 @@ import { recordName } from "#lib/domain/tiein/standing-words-en.ts";
 import { ok, type Result } from "#lib/result.ts";
 import type { Act, Refusal } from "./act.ts";
 import { changeLine, find, refuse } from "./change.ts";
+import { changedSince } from "./seen.ts";
 
 interface AlignmentWord {
   readonly lineId: string;
@@ -18,6 +19,13 @@ interface AlignmentWord {
   readonly scale: number;
   readonly state: AlignmentDecision["state"];
   readonly reason: string;
+  /** `seenOf(alignmentsSeen(file))` as the form was filled in; not given: whatever is decided now. */
+  readonly seen?: string | undefined;
+}
+
+/** What was decided of how the records lie when the form was made. */
+export function alignmentsSeen({ alignments }: Pick<LineFile, "alignments">): string[] {
+  return alignments.map(({ id }) => id);
 }
 
 /**
@@ -28,10 +36,15 @@ interface AlignmentWord {
  */
 export function decideAlignment(
   act: Act,
-  { lineId, ...word }: AlignmentWord,
+  { lineId, seen, ...word }: AlignmentWord,
 ): Result<{ alignmentId: string }, Refusal> {
   const deal = { lineId, deed: "work-the-file", action: "decide-alignment" } as const;
   return changeLine(act, deal, (file) => {
+    const last = file.history.findLast(({ action }) =>
+      /^(decide|withdraw)-alignment$/.test(action),
+    );
+    const changed = changedSince(seen, { now: alignmentsSeen(file), last });
+    if (changed !== null) return changed;
     const wrong = wrongWord(file, word);
     if (wrong !== null) return wrong;
     const replaced = file.alignments.filter((each) => isReplaced(each, word));

@@ -38,13 +38,20 @@ test("every action goes the way that all go, but for those named here", () => {
 });
 
 test("every form over which somebody else may have saved says what it was filled in from", () => {
-  const takes = actionFiles().flatMap((text) =>
-    text
-      .split(/^export const /m)
-      .slice(1)
-      .filter((part) => /\bseen: (text\b|textOrNull)/.test(part))
-      .map((part) => part.slice(0, part.indexOf(" "))),
-  );
+  const takes = actionFiles().flatMap((text) => {
+    const parts = new Map(
+      text
+        .split(/^(?:export )?const /m)
+        .slice(1)
+        .map((part) => [part.slice(0, part.indexOf(" ")), part]),
+    );
+    const says = (part = "") => /\bseen: (text\b|textOrNull)/.test(part);
+    return [...parts].flatMap(([name, part]) => {
+      const [, fields = ""] = /\btyped: (\w+),/.exec(part) ?? [];
+      return name.endsWith("Action") && (says(part) || says(parts.get(fields))) ? [name] : [];
+    });
+  });
+  expect(takes).toContain("alignAction");
   expect(takes.length).toBeGreaterThan(25);
   const pages = fs
     .readdirSync(APP, { recursive: true, encoding: "utf8" })

@@ -13,10 +13,13 @@ import type { Act } from "#lib/operations/act.ts";
 import { addUser } from "#lib/operations/add-user.ts";
 import { changeDelivery } from "#lib/operations/change-delivery.ts";
 import { changeUser, userSeen } from "#lib/operations/change-user.ts";
+import { chooseOption } from "#lib/operations/choose-option.ts";
 import { chooseRule, ruleSeen } from "#lib/operations/choose-rule.ts";
+import { chooseSplit } from "#lib/operations/choose-split.ts";
 import { correctPermit, printedSeen } from "#lib/operations/correct-permit.ts";
 import { saveDailyMail } from "#lib/operations/daily-mail.ts";
 import { dealWithReply } from "#lib/operations/deal-with-reply.ts";
+import { alignmentsSeen, decideAlignment } from "#lib/operations/decide-alignment.ts";
 import { explainEntry, explainedSeen } from "#lib/operations/explain-entry.ts";
 import { keepLine } from "#lib/operations/keep-line.ts";
 import { markDrawing } from "#lib/operations/mark-drawing.ts";
@@ -132,6 +135,38 @@ const FORMS: Readonly<Record<string, (desk: Desk) => Form | Promise<Form>>> = {
     seen: () => lineSeen(fileOf(act, lineId).line, ["note", "name"]),
     saves: (one, note, seen) => saveLine(one, { lineId, facts: { name: "Alley", note }, seen }),
   }),
+  "how the records lie": ({ act, lineId }) => ({
+    seen: () => alignmentsSeen(fileOf(act, lineId)),
+    saves: (one, word, seen) =>
+      decideAlignment(one, {
+        ...{ lineId, recordId: null, shift: word.length, scale: 0, state: "accepted" },
+        ...{ reason: word, seen },
+      }),
+  }),
+  "the option of a line": ({ act, lineId }) => {
+    addRows(act, { lineId, table: "options" }, [
+      { id: "dig", title: "Dig" },
+      { id: "line", title: "Line" },
+    ]);
+    return {
+      seen: () => fileOf(act, lineId).line.optionId,
+      saves: (one, word, seen) => {
+        const optionId = word === "first" ? "dig" : "line";
+        return chooseOption(one, { lineId, optionId, reason: word, seen });
+      },
+    };
+  },
+  "the split of a line": ({ act, lineId }) => {
+    addRows(act, { lineId, table: "scope" }, [aScopeItem("job", { kind: "other" })]);
+    const choice = { rule: "equal", faultStation: null, payerId: null } as const;
+    return {
+      seen: () => fileOf(act, lineId).splits.length,
+      saves: (one, reason, seen) =>
+        chooseSplit(one, {
+          ...{ lineId, choice: { ...choice, unknownShares: "carried" }, reason, seen },
+        }),
+    };
+  },
   "the rule of a line": (desk) => {
     anAuthorityAt(desk);
     const { act, lineId } = desk;

@@ -21,8 +21,9 @@ export const chooseSplitAction = formAction(onLine, {
     fault: text,
     payer: textOrNull,
     unknownShares: oneInOr(UNKNOWN_SHARES, USUAL_UNKNOWN_SHARES),
+    seen: text,
   }),
-  does: (act, { lineId, rule, reason, fault, payer, unknownShares }) =>
+  does: (act, { lineId, rule, reason, fault, payer, unknownShares, seen }) =>
     chooseSplit(act, {
       lineId,
       choice: {
@@ -32,15 +33,18 @@ export const chooseSplitAction = formAction(onLine, {
         unknownShares,
       },
       reason,
+      seen,
     }),
   says: "New version saved; its amounts are below.",
+  theirs: "the newest version, below",
 });
 
 /** Selects one of the priced repair options, with a reason. */
 export const chooseOptionAction = formAction(onLine, {
   may: "work-the-file",
-  typed: z.object({ optionId: textOrNull, reason: text }),
+  typed: z.object({ optionId: textOrNull, reason: text, seen: text }),
   does: chooseOption,
+  theirs: "above the form",
   says: (_value, { optionId }) =>
     optionId === null
       ? "No option selected; all are shown side by side."

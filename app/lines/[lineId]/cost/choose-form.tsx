@@ -2,11 +2,13 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { type SplitRule, USUAL_UNKNOWN_SHARES } from "#lib/domain/facts/split.ts";
 import type { SplitOutcome } from "#lib/domain/findings/outcome.ts";
 import { formatFeet, plainFeet } from "#lib/domain/length/station.ts";
 import { latestSplit } from "#lib/domain/split/latest-split.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { propertyName } from "../names.ts";
 import { optionsOf, UNKNOWN_SHARE_WORDS } from "../terms.ts";
 import { chooseSplitAction } from "./actions.ts";
@@ -44,6 +46,7 @@ export function ChooseForm({
       action={chooseSplitAction.bind(null, lineId)}
       label="Choose a rule"
     >
+      <SeenField value={seenOf(file.splits.length)} />
       <input
         type="hidden"
         name="fault"

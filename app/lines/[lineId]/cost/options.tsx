@@ -2,11 +2,13 @@ import { ActionForm } from "#app/_components/action-form.client.tsx";
 import { SubmitButton } from "#app/_components/button.tsx";
 import { Choice } from "#app/_components/choice.tsx";
 import { Field } from "#app/_components/field.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { SplitChoice } from "#lib/domain/facts/split.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { optionInForce } from "#lib/domain/sharing/scope-in-force.ts";
 import { RULE_TITLES } from "#lib/domain/split/rule-words.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import { LineGrid } from "../line-grid.tsx";
 import { optionsOf } from "../terms.ts";
 import { chooseOptionAction } from "./actions.ts";
@@ -91,6 +93,7 @@ function ChooseOption({ lineId, file }: { readonly lineId: string; readonly file
         label="Select a repair option"
         reset
       >
+        <SeenField value={seenOf(file.line.optionId)} />
         <div className="form-grid">
           <Choice
             key={inForce}

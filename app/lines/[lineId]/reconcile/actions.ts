@@ -127,6 +127,7 @@ const fitTyped = z
     typed: text,
     shift: text,
     scale: text,
+    seen: text,
     ...REASON,
   })
   .transform(({ typed, ...fit }, context) => {
@@ -147,6 +148,7 @@ export const alignAction = formAction(onLine, {
   does: decideAlignment,
   says: (_value, { state }) =>
     state === "accepted" ? "Accepted." : "Rejected; it is not proposed again.",
+  theirs: "on this page",
 });
 
 /** Undoes a decision on how they line up. */

@@ -5,11 +5,14 @@ import { Field } from "#app/_components/field.tsx";
 import { Heads } from "#app/_components/heads.tsx";
 import { Scroll } from "#app/_components/scroll.tsx";
 import { Section } from "#app/_components/section.tsx";
+import { SeenField } from "#app/_components/seen-field.client.tsx";
 import type { AlignmentDecision } from "#lib/domain/facts/alignment-decision.ts";
 import type { Alignment } from "#lib/domain/findings/report.ts";
 import type { Cft } from "#lib/domain/length/station.ts";
 import { capital } from "#lib/domain/say/capital.ts";
 import { formatDay } from "#lib/domain/time/format-day.ts";
+import { alignmentsSeen } from "#lib/operations/decide-alignment.ts";
+import { seenOf } from "#lib/operations/seen.ts";
 import type { LinePart } from "../../part.ts";
 import stacked from "../../stacked.module.css";
 import { alignAction, withdrawAlignmentAction } from "../actions.ts";
@@ -192,7 +195,7 @@ function FitInputs({ recordId, fit }: Omit<Deciding, "name">) {
   );
 }
 
-function DecideFit({ lineId, recordId, fit, name }: LinePart & Deciding) {
+function DecideFit({ lineId, file, recordId, fit, name }: LinePart & Deciding) {
   const what = `${name === "" ? "" : `${name}: `}${movedWords(fit)}`;
   const decide = alignAction.bind(null, lineId);
   return (
@@ -202,6 +205,7 @@ function DecideFit({ lineId, recordId, fit, name }: LinePart & Deciding) {
         <span className="muted">The matches depend on it.</span>
       </p>
       <ActionForm action={decide} className={styles["across"] ?? ""} label={`Accept ${what}`}>
+        <SeenField value={seenOf(alignmentsSeen(file))} />
         <FitInputs recordId={recordId} fit={fit} />
         <input type="hidden" name="state" value="accepted" />
         <ReasonField presets={LINE_UP_REASONS} />
@@ -216,6 +220,7 @@ function DecideFit({ lineId, recordId, fit, name }: LinePart & Deciding) {
           Not a match<span className="hidden">: {what}</span>
         </summary>
         <ActionForm action={decide} className={styles["decide"] ?? ""} label={`Reject ${what}`}>
+          <SeenField value={seenOf(alignmentsSeen(file))} />
           <FitInputs recordId={recordId} fit={fit} />
           <input type="hidden" name="state" value="refused" />
           <ReasonField presets={NO_LINE_UP_REASONS} />
@@ -240,6 +245,7 @@ function OtherFit({ lineId, file }: LinePart) {
         className={styles["across"] ?? ""}
         label="Custom zero or scale"
       >
+        <SeenField value={seenOf(alignmentsSeen(file))} />
         <input type="hidden" name="state" value="accepted" />
         <input type="hidden" name="typed" value="yes" />
         <Field
