@@ -42,7 +42,7 @@ const asDb = (db: Database.Database) => drizzle(db) as unknown as Db;
 function seenIn(db: Database.Database, of: (file: LineFile) => unknown): string {
   const file = getLineFile(asDb(db), LINE);
   if (file === null) throw new Error("The line is gone");
-  return seenOf(of(file));
+  return seenOf(of(file) ?? null);
 }
 
 const ON_ITS_WAY = of("deliveries", "and outcome = 'on-its-way'");
