@@ -221,5 +221,5 @@ function noCleanoutWords({ observations }: LineFile, { stations }: Report): stri
     return observation?.kind === "cleanout" && station !== null ? [formatFeet(station)] : [];
   });
   if (seen.length === 0) return "No cleanout is entered. If there is none, say so.";
-  return `No cleanout is entered, but the camera saw one at ${sayList(seen)}: add it under “Pipe and landmarks”.`;
+  return `No cleanout is entered, but the camera saw one at ${sayList(seen)}: enter it as a landmark.`;
 }

@@ -26,7 +26,7 @@ function wants(rest: Omit<Partial<LineFile>, "line"> = {}): readonly string[] {
 
 test("a cleanout that the camera saw is named where none stands among the landmarks", () => {
   expect(wants().join(" ")).toContain(
-    "No cleanout is entered, but the camera saw one at 94.0 ft: add it under “Pipe and landmarks”.",
+    "No cleanout is entered, but the camera saw one at 94.0 ft: enter it as a landmark.",
   );
   expect(wants({ observations: [] }).join(" ")).toContain("If there is none, say so.");
   expect(wants({ points: [aPoint("p", { station: 9_400 })] })).toEqual([]);
