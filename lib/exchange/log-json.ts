@@ -31,6 +31,11 @@ export function logJson(log: DraftLog, looks: Direction): object {
       second: videoSecond,
       quote,
     })),
+    recordSaid: log.recordSaid.map(({ aboutRecord, fromMain, videoSecond }) => ({
+      words: aboutRecord,
+      fromMain: feet(fromMain),
+      second: videoSecond,
+    })),
     setAside: log.setAside,
     problems: log.problems,
   };

@@ -11,7 +11,7 @@ import { changeLine, find, refuse } from "./change.ts";
 interface NoteEntry {
   readonly lineId: string;
   readonly narrationId: string;
-  /** Of the drafted row with the words about the record. */
+  /** Of the words about the record. */
   readonly key: string;
   readonly entryId: string;
 }
@@ -30,10 +30,9 @@ export function noteEntry(
     if (!narration.ok) return narration;
     const entry = find(file.entries, entryId, { path: "entryId", what: "the record entry" });
     if (!entry.ok) return entry;
-    const draft = logOf(file, narration.value).drafts.find((each) => each.key === key);
-    if (draft === undefined || draft.aboutRecord === "")
-      return refuse("not-found", "key", "what was said about the record");
-    const words = saidOfRecord(draft);
+    const said = logOf(file, narration.value).recordSaid.find((each) => each.key === key);
+    if (said === undefined) return refuse("not-found", "key", "what was said about the record");
+    const words = saidOfRecord(said);
     const name = nameRow(file, "entries", entryId);
     if (entry.value.note.includes(words))
       return refuse("already-there", "entryId", `The note of ${name} says so already`);

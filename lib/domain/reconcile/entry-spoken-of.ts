@@ -1,13 +1,13 @@
 import type { RecordEntry } from "../facts/record.ts";
 import type { EntryFinding } from "../findings/report.ts";
 import type { Cft } from "../length/station.ts";
-import type { Draft } from "../narration/log/draft.ts";
+import type { RecordSaid } from "../narration/log/draft.ts";
 import { distanceIn } from "../narration/meaning/distance-in.ts";
 
 /** Farther from an entry, hundredths of a foot, what was said hardly speaks of it. */
 const ABOUT = 500;
 
-type Said = Pick<Draft, "aboutRecord" | "fromMain">;
+type Said = Pick<RecordSaid, "aboutRecord" | "fromMain">;
 
 /**
  * The record entry that words about the record speak of. Where they name a distance (`the card has it

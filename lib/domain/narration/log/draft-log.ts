@@ -29,7 +29,7 @@ import type { SaidLine, TranscriptProblem } from "../transcript/said-line.ts";
 import { speechOf } from "../transcript/speech.ts";
 import { parseTranscript } from "../transcript/transcript.ts";
 import type { Distance } from "../vocabulary/mark.ts";
-import type { Draft, DraftGap, DraftLog, SetAside } from "./draft.ts";
+import type { Draft, DraftGap, DraftLog, RecordSaid, SetAside } from "./draft.ts";
 import { type Heard, heardIn } from "./heard.ts";
 import { merged } from "./merge.ts";
 import { asOneFind } from "./one-find.ts";
@@ -53,11 +53,20 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const said = mainSaid(groundOf(talk, sense, axisOf(talk, sense, { run, mainSaid: null })));
   const axis = axisOf(talk, sense, { run, mainSaid: said });
   const ground = groundOf(talk, sense, axis);
-  const whole = merged(ground, absorbed(withStretches(ground, heardIn(ground))));
+  const heard = withStretches(ground, heardIn(ground));
+  const whole = merged(ground, absorbed(heard));
   const rows = asOneFind(ground, whole).filter((row) => row.kind !== "main");
+  const drafts = absorbed(rows).map((row, index, all) =>
+    draftOf(ground, row, sameBefore(all, index)),
+  );
+  const alone = heard.filter((row) => row.beside && besideOf(heard, row) === undefined);
   return {
     format: transcript.format,
-    drafts: absorbed(rows).map((row, index, all) => draftOf(ground, row, sameBefore(all, index))),
+    drafts,
+    recordSaid: recordSaidIn([
+      ...drafts,
+      ...alone.map((row, index, all) => draftOf(ground, row, sameBefore(all, index))),
+    ]),
     gaps: gapsOf(ground, rows),
     readings: readingsOf(ground),
     measuredFrom: axis.measuredFrom,
@@ -142,6 +151,19 @@ function overlap(a: Heard, b: Heard): boolean {
   const at = b.place.counter;
   if (from === null || at === null) return false;
   return at <= (a.place.toCounter ?? from) + 200 && (b.place.toCounter ?? at) >= from - 200;
+}
+
+/** What rows, and remarks that are none, tell about the record. */
+function recordSaidIn(drafts: readonly Draft[]): RecordSaid[] {
+  return drafts
+    .filter(({ aboutRecord }) => aboutRecord !== "")
+    .toSorted((a, b) => a.span.from - b.span.from)
+    .map(({ key, aboutRecord, fromMain, videoSecond }) => ({
+      key,
+      aboutRecord,
+      fromMain,
+      videoSecond,
+    }));
 }
 
 function sameBefore(rows: readonly Heard[], index: number): number {

@@ -60,6 +60,17 @@ export interface DraftGap {
   readonly span: TextSpan;
 }
 
+/** What was said about the record, of a row or by itself. */
+export interface RecordSaid {
+  /** Of the row with which it is kept; by itself a key of its own. */
+  readonly key: string;
+  readonly aboutRecord: string;
+  /** Where it was said of, feet from the main (hundredths); null where nothing tells. */
+  readonly fromMain: Cft | null;
+  /** Null in text without times. */
+  readonly videoSecond: number | null;
+}
+
 /** A number that was spoken and is no place, with why. */
 export interface SetAside {
   readonly words: string;
@@ -78,6 +89,8 @@ export interface DraftLog {
   readonly measuredFrom: FootageFrom;
   /** All that was said, piece by piece, in the order of speaking. */
   readonly said: readonly SaidLine[];
+  /** All that was said about the record, in the order of speaking. */
+  readonly recordSaid: readonly RecordSaid[];
   /** Numbers that are no place. */
   readonly setAside: readonly SetAside[];
   /** The footage at the main connection, where the speaker said that the camera is there. */

@@ -322,16 +322,7 @@ function sidesOf(ground: Ground, mark: Of<"thing">): number[] {
 function heardPipe(ground: Ground): Heard[] {
   const rows = pipeSaid(ground).map((said): Heard => {
     const [own] = placesOf(ground, said.mark);
-    const spot = beginning(ground, said.begins) ??
-      own ?? {
-        counter: null,
-        toCounter: null,
-        fromMain: null,
-        reading: "between",
-        slack: 0,
-        note: "",
-        clause: null,
-      };
+    const spot = beginning(ground, said.begins) ?? own ?? NOWHERE;
     return {
       ...BARE,
       mark: said.mark,
@@ -381,6 +372,16 @@ function beginning(ground: Ground, begins: PipeSaid["begins"]): Place | null {
   };
 }
 
+const NOWHERE: Place = {
+  counter: null,
+  toCounter: null,
+  fromMain: null,
+  reading: "between",
+  slack: 0,
+  note: "",
+  clause: null,
+};
+
 const BARE = {
   fault: null,
   fitting: "unknown",
@@ -428,9 +429,11 @@ function recordRemarks(ground: Ground): Heard[] {
     const last = marks.at(-1)?.clause ?? mark.clause;
     const clauses = spanOf([mark.clause, last]);
     const aboutRecord = quoteOf(talk, ...clauses);
-    const place = remarkPlace(ground, mark);
-    const beside = !marks.some(isPlace) && !AWAITED.test(sentenceWords(talk, mark.sentence));
-    return says && place && place.counter !== null
+    const place = remarkPlace(ground, mark) ?? NOWHERE;
+    const beside =
+      place.counter === null ||
+      (!marks.some(isPlace) && !AWAITED.test(sentenceWords(talk, mark.sentence)));
+    return says
       ? [{ ...BARE, mark, kind: "remark", place, aboutRecord, beside, notes: [], clauses }]
       : [];
   });

@@ -1,6 +1,6 @@
-import type { Draft } from "./draft.ts";
+import type { RecordSaid } from "./draft.ts";
 
 /** How words about the record stand in an entry's note. */
-export function saidOfRecord({ aboutRecord }: Pick<Draft, "aboutRecord">): string {
+export function saidOfRecord({ aboutRecord }: Pick<RecordSaid, "aboutRecord">): string {
   return `from the narration: “${aboutRecord}”`;
 }

@@ -236,6 +236,29 @@ describe("what is told of a thing", () => {
     },
   );
 
+  test.each([
+    ["0:02 Zero. Cast iron. The permit says two laterals.\n0:20 Wye at ten.\n0:40 Crack at forty."],
+    ["0:02 Wye at ten.\n0:20 Twenty-five. The permit says two laterals.\n0:40 Crack at forty."],
+    ["0:02 The permit says two laterals. Zero.\n0:20 Wye at ten."],
+  ])("what the record says by itself is kept though it makes no row: %s", (text) => {
+    const log = draftLog(text, DOWN);
+    expect(log.drafts.map(({ kind }) => kind)).not.toContain("remark");
+    expect(log.recordSaid.map(({ aboutRecord }) => aboutRecord)).toEqual([
+      "The permit says two laterals",
+    ]);
+  });
+
+  test("what is said about the record of a find is kept with the row and listed once", () => {
+    const log = draftLog(
+      "0:02 Zero.\n0:20 Wye at ten, not on the card.\n0:40 Crack at forty.",
+      DOWN,
+    );
+    const [tieIn] = log.drafts;
+    expect(log.recordSaid).toMatchObject([
+      { key: tieIn?.key, aboutRecord: tieIn?.aboutRecord, fromMain: tieIn?.fromMain },
+    ]);
+  });
+
   test("named twice it is one row, across from each other it is two", () => {
     expect(drafts("0:01 Wye on the left at twenty.\n0:05 That wye is running.")).toHaveLength(1);
     const both = drafts("Two wyes at twenty, one on the left and one on the right.");

@@ -3,7 +3,7 @@ import { SubmitButton } from "#app/_components/button.tsx";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import type { Report } from "#lib/domain/findings/report.ts";
 import { plainFeet } from "#lib/domain/length/station.ts";
-import type { Draft, DraftLog } from "#lib/domain/narration/log/draft.ts";
+import type { DraftLog, RecordSaid as Said } from "#lib/domain/narration/log/draft.ts";
 import { saidOfRecord } from "#lib/domain/narration/log/record-said.ts";
 import { entrySpokenOf } from "#lib/domain/reconcile/entry-spoken-of.ts";
 import { counted } from "../../names.ts";
@@ -19,22 +19,21 @@ interface RecordSaidProps {
 
 /** What was said about the record, offered as a note to the entry that it speaks of. */
 export function RecordSaid({ lineId, narrationId, file, report, log }: RecordSaidProps) {
-  const said = log.drafts.filter(({ aboutRecord }) => aboutRecord !== "");
+  const said = log.recordSaid;
   if (said.length === 0 || file.entries.length === 0) return null;
   return (
     <details>
       <summary>{counted(said.length, "remark")} about the record, to keep with its entries</summary>
       <ul>
-        {said.map((draft) => (
-          <li key={draft.key}>
-            {draft.fromMain === null ? "" : `${plainFeet(draft.fromMain)} ft: `}“{draft.aboutRecord}
-            ”{" "}
+        {said.map((each) => (
+          <li key={each.key}>
+            {each.fromMain === null ? "" : `${plainFeet(each.fromMain)} ft: `}“{each.aboutRecord}”{" "}
             <Keeping
               lineId={lineId}
               narrationId={narrationId}
               file={file}
               report={report}
-              draft={draft}
+              said={each}
             />
           </li>
         ))}
@@ -48,15 +47,15 @@ function Keeping({
   narrationId,
   file,
   report,
-  draft,
-}: Omit<RecordSaidProps, "log"> & { readonly draft: Draft }) {
-  const kept = file.entries.find(({ note }) => note.includes(saidOfRecord(draft)));
+  said,
+}: Omit<RecordSaidProps, "log"> & { readonly said: Said }) {
+  const kept = file.entries.find(({ note }) => note.includes(saidOfRecord(said)));
   if (kept !== undefined) return <span className="tag tag-done">kept with {kept.label}</span>;
-  const meant = entrySpokenOf(file.entries, report.entries, draft);
+  const meant = entrySpokenOf(file.entries, report.entries, said);
   return (
     <ActionForm
-      action={noteEntryAction.bind(null, { lineId, narrationId, key: draft.key })}
-      label={`Keep “${draft.aboutRecord}”`}
+      action={noteEntryAction.bind(null, { lineId, narrationId, key: said.key })}
+      label={`Keep “${said.aboutRecord}”`}
     >
       <div className="cluster">
         <label>
