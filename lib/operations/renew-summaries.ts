@@ -16,19 +16,21 @@ export function renewSummaries(db: Db, today: Day, most: number): number {
 }
 
 /**
- * The same for a reader in a hurry: nothing is summed up while another program holds the database,
- * and what is old says so.
+ * The same for a reader in a hurry: nothing is summed up while another program holds the database, or
+ * where the disk takes no more, and what is old says so.
  */
 export function renewIfFree(db: Db, today: Day, most: number): void {
   try {
     renewSummaries(db, today, most);
   } catch (error) {
-    if (!isBusy(error)) throw error;
+    if (!isUnwritable(error)) throw error;
   }
 }
 
-function isBusy(error: unknown): boolean {
-  return error instanceof Error && String(Reflect.get(error, "code")).startsWith("SQLITE_BUSY");
+const UNWRITABLE = /^SQLITE_(BUSY|FULL|READONLY|IOERR_WRITE)/;
+
+function isUnwritable(error: unknown): boolean {
+  return error instanceof Error && UNWRITABLE.test(String(Reflect.get(error, "code")));
 }
 
 /** Sums up one line as its file stands. */

@@ -4,9 +4,11 @@ import { expect, test } from "vitest";
 import { faultOf } from "#app/_components/fault.ts";
 import { openDb } from "#db/open.ts";
 import { isWhole } from "#db/queries/backup.ts";
+import { countOldSummaries } from "#db/queries/summary.ts";
 import { inWords } from "#lib/commands/in-words.ts";
 import { makeBackup } from "#lib/operations/make-backup.ts";
 import { openOffice } from "#lib/operations/open-office.ts";
+import { renewIfFree, renewSummaries } from "#lib/operations/renew-summaries.ts";
 import { saveLine } from "#lib/operations/save-line.ts";
 import { aDesk, aFolder, anAct, fileOf } from "../../support/office.ts";
 
@@ -65,6 +67,24 @@ test("an act for which there is no room leaves nothing half done, says so, and g
   if (!opened.ok) throw new Error(opened.error.words);
   expect(fileOf({ ...act, db: opened.value }, lineId).line.note).toBe(kept);
   opened.value.$client.close();
+});
+
+test("who reads the desk on a full disk sees it as it was summed up last", () => {
+  const { act, other } = anOfficeOnDisk();
+  // What is summed up of it takes more room than is left between other things.
+  act.db.$client.prepare("update lines set name = ?").run("Alley ".repeat(4_000));
+  const pages = Number(act.db.$client.pragma("page_count", { simple: true }));
+  act.db.$client.exec(`create table filler (words text); pragma max_page_count = ${pages + 1}`);
+  expect(() => {
+    for (;;) act.db.$client.exec("insert into filler values (hex(randomblob(400)))");
+  }).toThrow("full");
+  expect(() => renewSummaries(act.db, act.today, 4)).toThrow("full");
+  renewIfFree(act.db, act.today, 4);
+  other.$client.pragma("query_only = true");
+  renewIfFree(other, act.today, 4);
+  expect(countOldSummaries(act.db, act.today)).toBe(1);
+  act.db.$client.close();
+  other.$client.close();
 });
 
 const failed = (code: string, more: object = {}) =>
