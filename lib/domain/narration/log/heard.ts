@@ -165,6 +165,10 @@ const OBSTACLE = 2;
 /** So much further, hundredths of a foot, the camera did not stop. */
 const FURTHER = 100;
 
+/** Who stops as he likes is not stopped. */
+const CHOSEN =
+  /\b(?:not (?:gonna|going to)|don't (?:want to|wanna|care to|need to|dare|like to)|won't|rather not|no (?:sense|point|need|reason)|afraid|scared|before i) (?:[\w']+ ){0,2}?(?:push|force|shove|go|run|take|send|risk|hang|lose|wedge|drown|get|put|push)\w*\b/;
+
 /** Nothing farther was reached; where the way just ended, something was in it. A collapse says so itself. */
 function isStopped(
   { talk, track }: Ground,
@@ -181,6 +185,7 @@ function isStopped(
       (point.counter - here.leaves) * track.motion > FURTHER,
   );
   if (wentOn || halts === "could-not") return !wentOn;
+  if (CHOSEN.test(wordsOf(talk, mark.from - 20, mark.from))) return false;
   return [-OBSTACLE, -1, 0, 1].some((by) =>
     inSentence(talk, mark.sentence + by).some(
       (other) =>

@@ -19,6 +19,9 @@ const GIVES_WAY: Readonly<Record<string, string>> = {
 /** What something looked like before it was made out. */
 const MADE_OUT: Readonly<Record<string, string>> = { hole: "tie-in cleanout" };
 
+/** `a hole off the left with a pipe on it` */
+const HAS_PIPE = /\b(?:with|and) (?:a|an|another|some) (?:[\w']+ ){0,2}?(?:pipe|line)\b/;
+
 /** What only shows a find that was named before it, or leads to it. */
 const SHOWS: Readonly<Record<string, string>> = {
   deposit: "hole collapsed",
@@ -59,6 +62,11 @@ function isOne(ground: Ground, last: Heard, row: Heard): boolean {
   if ([last, row].some(({ kind }) => /^(material|remark|main)$/.test(kind))) return false;
   if (nameOf(last) === nameOf(row) || !isAtOneSpot(ground, last, row)) return false;
   if (isChosen(ground, last, row) || isWithdrawn(last, row)) return true;
+  if (
+    has(MADE_OUT, last, row) &&
+    HAS_PIPE.test(wordsOf(ground.talk, last.mark.to, last.mark.to + 12))
+  )
+    return true;
   if (row.another || isAcross(last, row) || isBeside(ground, last, row)) return false;
   return (
     has(GIVES_WAY, last, row) ||

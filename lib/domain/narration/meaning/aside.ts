@@ -166,6 +166,9 @@ const OF_THIS = /^(?:[a-z]+ )?(?:is|are|was|were) (?:that|this|it|those|these)\b
 const YES =
   /^(?:(?:oh|uh|well|and) )*(?:yes|yeah|yep|yup|yessir|sure|correct|right|uh huh|mm hm|mhm|exactly|it is|that is|that's it)\b/;
 
+const NO =
+  /^(?:(?:oh|uh|well) )*(?:no(?! (?:idea|clue|telling|way|question|doubt))|nope|nah|naw)\b/;
+
 /** Asked and answered in one go: `what are we in that's cast iron`. */
 const ANSWERED = /\b(?:that's|it's|yeah|yes|yep|there's|here's|no)\b/;
 
@@ -173,11 +176,14 @@ const ANSWERED = /\b(?:that's|it's|yeah|yes|yep|there's|here's|no)\b/;
 function isQuestion(talk: Talk, part: readonly Word[], text: string): boolean {
   if (part[0]?.asks !== true || !ASKS.test(text)) return false;
   if (ANSWERED.test(text) || POINTING.test(text)) return false;
-  // `Thirty. Is that a crack?`: whoever reads off and asks has something before the lens.
-  if (OF_THIS.test(text) && isReadIn(talk, part[0].breath)) return false;
   const next = (part.at(-1)?.sentence ?? 0) + 1;
-  const answer = talk.speech.words.filter(({ sentence }) => sentence === next);
-  return !YES.test(answer.map((word) => word.text).join(" "));
+  const answer = talk.speech.words
+    .filter(({ sentence }) => sentence === next)
+    .map((word) => word.text)
+    .join(" ");
+  // `Thirty. Is that a crack?`: whoever reads off and asks has something before the lens.
+  if (OF_THIS.test(text) && isReadIn(talk, part[0].breath)) return NO.test(answer);
+  return !YES.test(answer);
 }
 
 function isRecap(talk: Talk, part: readonly Word[], text: string): boolean {

@@ -38,6 +38,8 @@ const MOOD = new RegExp(
     // what somebody is told to do
     String.raw`^(?:(?:okay|hey|alright|and|so|now) )*(?:put|hand|grab|bring|throw|pass|fetch|tell|ask)\b(?! (?:it|that|this|them) (?:down|in))`,
     String.raw`^(?:(?:okay|hey|alright|and|so|now|please) )*(?:don't|do not|never) (?:anybody|anyone|nobody|you|let|touch|run|flush|use|open|go|put|jam|dig|ever)\b`,
+    // what an opening does, and what is thought of
+    String.raw`\blets (?:[\w']+ ){1,3}(?:in|out|by|through|down)\b|\b(?:think|thinks|thinking|thought|talk|talks|talking|talked|ask|asked|asking|dream|dreaming) (?:to (?:him|her|them|you|us|me|the [a-z]+) )?(?:about|of) (?:an?|some|that|doing|getting|putting|lining)\b|\btell an? [\w' ]{1,20} from\b`,
     // what is to be mended
     REPAIR,
     String.raw`\bto be (?!able|honest|fair|sure|clear|safe|seen)\w+(?:ed|ut|ug|ne)\b`,

@@ -27,6 +27,9 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
     return true;
   if (
     isMisled(talk, mark) ||
+    isDugHole(talk, mark) ||
+    isHoleThrough(talk, mark) ||
+    isPlugOfEntry(talk, mark) ||
     isRun(talk, mark) ||
     isUpBranch(talk, mark) ||
     isToBuild(talk, mark) ||
@@ -59,6 +62,12 @@ function isPartOfName(talk: Talk, mark: Of<"thing">): boolean {
     )
   )
     return true;
+  // `called the gas co`
+  if (
+    /^co$/.test(wordsOf(talk, mark.from, mark.to)) &&
+    COMPANY.test(wordsOf(talk, mark.from - 1, mark.from))
+  )
+    return true;
   // `the city’s big brick sewer`: what that is made of
   if (
     /^brick$/.test(wordsOf(talk, mark.from, mark.to)) &&
@@ -72,6 +81,57 @@ function isPartOfName(talk: Talk, mark: Of<"thing">): boolean {
     ) &&
     next?.what === "thing" &&
     next.from - mark.to <= 3
+  );
+}
+
+const COMPANY =
+  /^(gas|water|power|electric|cable|phone|light|utility|fiber|oil|coal|insurance|trucking|construction)$/;
+
+/** `I don’t want him in the hole`, `how deep’s that hole`: what was dug, where no opening was told before. */
+function isDugHole(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.fault !== "hole" || !/^holes?$/.test(wordsOf(talk, mark.from, mark.to)))
+    return false;
+  const lead = wordsOf(talk, mark.from - 5, mark.from);
+  if (
+    /\b(how|so|too|this|that) (deep|wide|big)('s| is| was)? (the|this|that|your|our|my)$/.test(lead)
+  )
+    return true;
+  if (
+    !/\b(in|into|down|out of|up out of|over|around|by|near|from|dug|digging|dig|fill) (the|this|that|my|our|your)$/.test(
+      lead,
+    )
+  )
+    return false;
+  return !talk.said.some(
+    (old) =>
+      old.at < mark.at &&
+      old.what === "thing" &&
+      (old.thing.kind === "tie-in" ||
+        /^(hole|broken|collapsed|open-joint|crack)$/.test(old.thing.fault ?? "")),
+  );
+}
+
+/** `whoever snaked it just poked a hole through em`: through what was told last and lies in the pipe. */
+function isHoleThrough(talk: Talk, mark: Of<"thing">): boolean {
+  if (mark.thing.fault !== "hole") return false;
+  if (
+    !/^(right |straight |clean )?(through|in) (the (roots|grease|rags|wad|ball|mud|scale)|'?em|them|it|that|there)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 4),
+    )
+  )
+    return false;
+  if (
+    !/\b(poke|punch|bore|cut|drill|chew|push|made|make|shove|open|ream|clear|run|ran|put|blew|blow|saw|auger)\w*( (just|only|up|out|right))?( (a|the|one|some|little|small))+$/.test(
+      wordsOf(talk, mark.from - 5, mark.from),
+    )
+  )
+    return false;
+  const last = talk.said.findLast(
+    (old) => old.at < mark.at && old.what === "thing" && old.thing.fault !== "hole",
+  );
+  return (
+    last?.what === "thing" &&
+    (/^(deposit|blockage)$/.test(last.thing.kind) || last.thing.fault === "roots")
   );
 }
 
@@ -94,7 +154,9 @@ function isMisled(talk: Talk, mark: Of<"thing">): boolean {
   return (
     /\b(cap|lid|top|cleanout|riser|manhole|house|door|window)\b/.test(behind) ||
     inSentence(talk, mark.sentence).some(
-      (old) => old.what === "thing" && /^(cleanout|main)$/.test(old.thing.kind),
+      (old) =>
+        (old.what === "thing" && /^(cleanout|main)$/.test(old.thing.kind)) ||
+        (old.what === "distance" && old.distance.from === 0),
     )
   );
 }
@@ -215,6 +277,23 @@ function isOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
   );
 }
 
+/** `zero’s at the plug`, `the one with the brick on it`: what the way in is closed with. */
+function isPlugOfEntry(talk: Talk, mark: Of<"thing">): boolean {
+  if (!/^(plug|brick)$/.test(wordsOf(talk, mark.from, mark.to))) return false;
+  const own = inSentence(talk, mark.sentence);
+  if (own.some((old) => old.what === "distance" && old.distance.from === 0)) return true;
+  const lead = wordsOf(talk, mark.from - 4, mark.from);
+  if (!/\b(the|my|our|your|his|her|their|house)( [\w']+)?$/.test(lead)) return false;
+  return (
+    !/\b(there's|here's|is|see|got|hit|hitting|at) (the|your)( [\w']+)?$/.test(lead) &&
+    own.every(({ what }) => what !== "distance") &&
+    !talk.said.some(
+      (old) =>
+        old.at < mark.at && old.what === "thing" && /^(blockage|deposit)$/.test(old.thing.kind),
+    )
+  );
+}
+
 /** `an abandoned wye, plugged with mortar`, `Dead. Brick in it.`: the branch, not the pipe. */
 function isPlugOfTieIn(talk: Talk, mark: Of<"thing">): boolean {
   const plug =
@@ -264,8 +343,8 @@ function isHoleOfTap(talk: Talk, mark: Of<"thing">): boolean {
   if (!/^(hole|broken|crack)$/.test(mark.thing.fault ?? "")) return false;
   // `a round hole with a pipe behind it`
   if (
-    /^(?:in it )?(?:with|and) (?:a|an|another|some) (?:\w+ )?(?:pipe|line)\b/.test(
-      ownBehind(talk, mark, 5),
+    /^(?:in it )?(?:(?:off |on |to |in )?(?:the |my |your )?(?:left|right|top|side|bottom|crown)(?: side)? )?(?:with|and) (?:a|an|another|some) (?:\w+ )?(?:pipe|line)\b/.test(
+      ownBehind(talk, mark, 9),
     )
   )
     return lastTold(talk, mark)?.thing.kind === "tie-in";

@@ -25,7 +25,7 @@ const HELD_THERE = new RegExp(
 );
 /** What speaks of water without its standing there: `you’re losing water`. */
 const OF_WATER =
-  /\b(?:los(?:e|es|ing)|lost|leaks|us(?:e|es|ing)|moving in the|waving in the|from the)$/;
+  /\b(?:los(?:e|es|ing)|lost|leaks|us(?:e|es|ing)|moving in the|waving in the|from the|for|after|(?:doing|working on|shut(?:ting)? off|shut(?:ting)?|turn(?:ed|ing)? off|turn(?:ed|ing)? on|cut(?:ting)? off|with) the)$/;
 
 /** How water goes by that does not stand. */
 const GOES =
@@ -54,6 +54,10 @@ export function isOfOther(talk: Talk, mark: Of<"thing">): boolean {
   )
     return true;
   if (mark.thing.kind !== "fault") return false;
+  // `dropped the flashlight`
+  const [, what = "pipe"] = /^(?:the|my|a|his|her|our) ([\w']+)/.exec(behind) ?? [];
+  if (/^(?:dropped|broke|busted|cracked)$/.test(own) && !isPlain(what) && !OF_PIPE.has(what))
+    return true;
   if (/^(?:dropped|fell in|broke|drop)$/.test(own) && SOMEBODY.test(before)) return true;
   if (/^drips?$/.test(own) && /^of (?!water)/.test(behind)) return true;
   if (!HAPPENS_TO.test(own)) return false;
@@ -147,7 +151,7 @@ function isDescribed(talk: Talk, mark: Said): boolean {
     return true;
   return (
     wordsOf(talk, mark.from, mark.to) === "fat" &&
-    /^(?:one|root|wet|old|\w+ (?:one|stuff|root))\b/.test(ownBehind(talk, mark, 2))
+    /^(?:one|root|wet|old|as|around|enough|\w+ (?:one|stuff|root))\b/.test(ownBehind(talk, mark, 2))
   );
 }
 

@@ -201,6 +201,14 @@ export const THING_WORDS: readonly Entry[] = [
     "worn-surface",
     "pitting, spall, deterioration, invert gone, invert is gone, rotted bottom, rusted bottom",
   ),
+  ...fault(
+    "broken",
+    ["broke", "broken", "busted", "snapped", "cracked", "split"]
+      .flatMap((how) =>
+        ["half", "two", "three", "pieces", "several pieces"].map((what) => `${how} in ${what}`),
+      )
+      .join(","),
+  ),
   ...fault("broken", "in pieces, smashed up, pcs of pipe, broken bell, pieces of pipe, fragments"),
   ...done("collapsed", "collapse"),
   ...done("worn-surface", "corrode, erode, scour, spall, deteriorate"),
