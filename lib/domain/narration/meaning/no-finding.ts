@@ -193,6 +193,7 @@ function isRun(talk: Talk, mark: Of<"thing">): boolean {
 
 function isLip(talk: Talk, mark: Of<"thing">): boolean {
   if (!/^(lip|ledge|edge|shelf)$/.test(wordsOf(talk, mark.from, mark.to))) return false;
+  if (/^of (the|that) (next|other|far|hub|bell)\b/.test(ownBehind(talk, mark, 3))) return false;
   return (
     /\b(at|on|off|over|from) the$/.test(wordsOf(talk, mark.from - 2, mark.from)) ||
     /^through (it|there|that|the hole)\b/.test(wordsOf(talk, mark.to, mark.to + 3))

@@ -59,6 +59,10 @@ export function isOfOther(talk: Talk, mark: Of<"thing">): boolean {
   if (/^(?:dropped|broke|busted|cracked)$/.test(own) && !isPlain(what) && !OF_PIPE.has(what))
     return true;
   if (/^(?:dropped|fell in|broke|drop)$/.test(own) && SOMEBODY.test(before)) return true;
+  // `dropped the flashlight`
+  const [, object = "pipe"] =
+    own === "dropped" ? (/^(?:the|my|his|her|our|a) ([\w']+)/.exec(behind) ?? []) : [];
+  if (!isPlain(object) && !OF_PIPE.has(object)) return true;
   if (/^drips?$/.test(own) && /^of (?!water)/.test(behind)) return true;
   if (!HAPPENS_TO.test(own)) return false;
   const noun = DONE_TO.exec(before)?.[1] ?? "pipe";

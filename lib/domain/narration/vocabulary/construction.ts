@@ -1,5 +1,6 @@
 import type { Word } from "../transcript/word.ts";
 import { FAULTS_TOLD } from "./fault-told.ts";
+import { LOOKS_LIKE } from "./looks-like.ts";
 import type { Mark } from "./mark.ts";
 import { THINGS_TOLD } from "./thing-told.ts";
 import type { Thing } from "./things.ts";
@@ -17,7 +18,7 @@ interface Stretch {
   readonly own: number;
 }
 
-const CONSTRUCTIONS: readonly Construction[] = [...THINGS_TOLD, ...FAULTS_TOLD];
+const CONSTRUCTIONS: readonly Construction[] = [...THINGS_TOLD, ...FAULTS_TOLD, ...LOOKS_LIKE];
 
 /**
  * The marks with what is told by constructions: a subject, and what is said of it. A mark stands at
@@ -65,7 +66,8 @@ function withFound(
       !(
         inside(old) &&
         (old.what === "thing" ||
-          (old.what === "turn" && (thing.kind === "blockage" || old.turn === "change")))
+          (old.what === "turn" &&
+            (thing.kind === "blockage" || /^(change|closes)$/.test(old.turn))))
       ) && !(old.from <= from && old.to > from),
   );
   return [...left, ...mark].sort((a, b) => a.from - b.from);

@@ -19,6 +19,12 @@ const SOIL = new RegExp(
   ].join("|"),
 );
 
+/** `no dirt showing`: the wall still holds. */
+const NO_SOIL = new RegExp(
+  String.raw`\b(?:no|not any|don't see(?: any| the)?|can't see(?: any| the)?|not seeing(?: any)?|ain't no|without) (?:[\w']+ )?${GROUND}\b.*`,
+  "g",
+);
+
 /** `steps down to six inch`, `drops into the main`: where the pipe goes. */
 const NO_WAY_DOWN =
   "(?! (?:down |up |on )?(?:to|into|toward)(?! (?:the )?(?:right|left|one|my|your)))";
@@ -28,7 +34,9 @@ const OFF =
   "(?:is|are|that's|it's|pretty|way|little|bit|hair|slightly|inch|looks|all|kind of) off(?! (?:the|of|to|from))";
 const TWO_PIPES = `(?:${JOINT}|${LENGTH}|fitting)`;
 
-const LOOSE = `(?:(?:wide )?open(?:ed)?(?: up)?|gap(?:ed|ing|ped|ping)|apart|unseated|parted|spread|let(?:ting)? go|(?:back|pull)(?:ed|ing) (?:out|off|back|away|loose)|${anyFormOf("separate")}|${NOT}${ANY}{0,2}? (?:meet|meeting|touching)(?! (?:up|right|even|straight))|${NOT}${ANY}{0,2}? (?:home|seated|closed|tight|together|butted(?: up)?))`;
+const APART = `(?:gap(?:ed|ing|ped|ping)|apart|unseated|parted|spread|let(?:ting)? go|(?:back|pull)(?:ed|ing) (?:out|off|back|away|loose)|${anyFormOf("separate")}|${NOT}${ANY}{0,2}? (?:meet|meeting|touching)(?! (?:up|right|even|straight))|${NOT}${ANY}{0,2}? (?:home|seated|closed|tight|together|butted(?: up)?))`;
+/** Said of a joint; a pipe that is open is clear. */
+const LOOSE = `(?:(?:wide )?open(?:ed)?(?: up)?|${APART})`;
 
 /** In what a spigot sits. */
 const SOCKET = "(?:\\w+ )?(?:bell|hub|coupling|socket|fitting|sleeve|joint|fernco|collar)";
@@ -96,7 +104,7 @@ export const FAULTS_TOLD: readonly Construction[] = [
   {
     ...tells(
       "open-joint",
-      String.raw`\b(?:${JOINT}|${LENGTH}|(?:these|those|the) two)\b${ANY}{0,10}? ${LOOSE}\b`,
+      String.raw`\b(?:${JOINT}|(?:these|those|the) two)\b${ANY}{0,10}? ${LOOSE}\b|\b${LENGTH}\b${ANY}{0,10}? ${APART}\b`,
     ),
     means: ([words]) => ({ ...fault("open-joint"), many: /^joints/.test(words ?? "") }),
   },
@@ -151,7 +159,8 @@ export const FAULTS_TOLD: readonly Construction[] = [
       "g",
     ),
     means: ([words], around) => {
-      if (SOIL.test(around) && !/\b(?:broke|broken|busted)\b/.test(around)) return fault("hole");
+      if (SOIL.test(around.replace(NO_SOIL, "")) && !/\b(?:broke|broken|busted)\b/.test(around))
+        return fault("hole");
       return /^(bottom|floor|invert)\b/.test(words ?? "") ? fault("worn-surface") : fault("broken");
     },
     covers: (thing) => /^(broken|hole|worn-surface)$/.test(thing.fault ?? ""),
