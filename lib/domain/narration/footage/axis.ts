@@ -26,7 +26,7 @@ export function axisOf(
   sense: Sense,
   { run, mainSaid }: { readonly run: NarrationRun; readonly mainSaid: Cft | null },
 ): Axis {
-  const up = run.looks === "upstream" && isUpFromMain(talk);
+  const up = run.looks === "upstream" && (isUpFromMain(talk) || isToldFromMain(talk));
   const mainCounter = run.mainCounter ?? (up ? 0 : mainSaid);
   const heard = up ? "main" : heardFrom(talk, sense, { ...run, mainCounter });
   const tied =

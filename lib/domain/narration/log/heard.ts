@@ -206,12 +206,25 @@ function isTapAtMain({ talk, track, axis }: Ground, mark: Of<"thing">): boolean 
   return named;
 }
 
+/** Before anything was read off, where what is read off counts from farther back. */
+function isFirstNamed({ talk, axis }: Ground, mark: Said): boolean {
+  if (!growsUpstream(axis)) return false;
+  const before = talk.said.filter(
+    (other) => other.sentence <= mark.sentence && other.at !== mark.at,
+  );
+  return before.every(
+    (other) =>
+      !/^(distance|material)$/.test(other.what) &&
+      (other.what !== "thing" || /^(main|cleanout)$/.test(other.thing.kind)),
+  );
+}
+
 function isEntry(ground: Ground, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "cleanout") return false;
   const zero = inSentence(ground.talk, mark.sentence).some(
     (other) => other.what === "distance" && other.distance.from === 0,
   );
-  if (zero) return true;
+  if (zero || isFirstNamed(ground, mark)) return true;
   const lead = ground.talk.speech.words
     .slice(Math.max(0, mark.from - 7), mark.from)
     .flatMap(({ text, sentence }) => (sentence === mark.sentence ? [text] : []))

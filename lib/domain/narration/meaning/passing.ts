@@ -59,10 +59,6 @@ export function isOfOther(talk: Talk, mark: Of<"thing">): boolean {
   if (/^(?:dropped|broke|busted|cracked)$/.test(own) && !isPlain(what) && !OF_PIPE.has(what))
     return true;
   if (/^(?:dropped|fell in|broke|drop)$/.test(own) && SOMEBODY.test(before)) return true;
-  // `dropped the flashlight`
-  const [, object = "pipe"] =
-    own === "dropped" ? (/^(?:the|my|his|her|our|a) ([\w']+)/.exec(behind) ?? []) : [];
-  if (!isPlain(object) && !OF_PIPE.has(object)) return true;
   if (/^drips?$/.test(own) && /^of (?!water)/.test(behind)) return true;
   if (!HAPPENS_TO.test(own)) return false;
   const noun = DONE_TO.exec(before)?.[1] ?? "pipe";
@@ -145,7 +141,7 @@ function isElse(talk: Talk, mark: Of<"thing">): boolean {
 /** `white, like soap`, `that fat wet stuff`: how something else looks. */
 function isDescribed(talk: Talk, mark: Said): boolean {
   if (
-    /(?:^|[^s] )like(?: a| some)?$/.test(
+    /(?:^|[^s] )like(?: (?:a|some|\w+ing (?:on|over|through|in)))*$/.test(
       ownBefore(talk, mark, 4).replace(
         /\b(?:look|feel|seem)\w* like\b|\b(?:it's|is|something) like\b/,
         "",

@@ -44,6 +44,15 @@ const AT_CLEANOUT = `
   Opened up the two way by the street, pushing it uphill. Zeroed at the tee.
   Lid is off, we are in the manhole by the loading dock, going up to the kitchen. Zero.`;
 
+/** In at a cleanout, and the footage set to what that is from the main. */
+const SET_FROM_MAIN = `
+  Curb cleanout, going up to the house. City measured nine and a half feet from the main to here, so I set her at nine and a half. Everything I say is off the main.
+  In at the sidewalk cleanout, looking up. I keyed in eleven, so all my footages are from the main.
+  Cleanout by the street, pushing up. Counter's preset. The numbers you hear are from the city main.
+  We're in at the two way heading up. It's twelve feet to the main, so I started the counter at twelve. Distances are off the main.
+  Lower cleanout, going up. I dialed in seven so what I read you counts from the main.
+  Parkway cleanout, up toward the house. I set her to ten, so whatever I call out is from the main.`;
+
 /** A manhole of one's own is no part of the main. */
 const AT_PRIVATE_MANHOLE = `
   We're at the private manhole behind the building, shooting up to the units, zero at the wall.
@@ -78,6 +87,14 @@ describe("where a way up is measured from", () => {
 
   test.each(lines(AT_PRIVATE_MANHOLE))("a manhole of one's own: %s", (opening) => {
     expect(heard(opening).measuredFrom).toBe("access");
+  });
+
+  test.each(lines(SET_FROM_MAIN))("a cleanout, told from the main: %s", (opening) => {
+    const text = `0:00 ${opening}\n0:20 Eighteen five, wye on the left.\n1:00 Forty feet even, roots.`;
+    const run = { looks: "upstream", measuredFrom: null, mainCounter: null } as const;
+    const { measuredFrom, drafts } = draftLog(text, run);
+    expect(measuredFrom).toBe("main");
+    expect(drafts.map(({ fromMain }) => fromMain)).toEqual([1850, 4000]);
   });
 
   test.each(lines(AT_CLEANOUT))("a cleanout: %s", (opening) => {
