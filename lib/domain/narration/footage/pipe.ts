@@ -101,6 +101,8 @@ function isPutRight({ talk, track }: Ground, mark: Of<"material">, last: PipeSai
   if (track.points.some(({ at }) => at > last.mark.at && at < mark.at)) return false;
   const words = wordsOf(talk, last.mark.to, mark.from);
   if (between.some((other) => isTurn(other, "change"))) return false;
+  if (SHORT_FOR.get(wordsOf(talk, last.mark.from, last.mark.to)) === mark.material)
+    return !MOVED_ON.test(wordsOf(talk, Math.max(last.mark.to, mark.from - 3), mark.from));
   return RIGHTED.test(words) && !MOVED_ON.test(words);
 }
 
@@ -297,10 +299,50 @@ const THEIR_OWN =
 const LACKED =
   /\b(short of|short on|low on|ran out of|run out of|out of money for|instead of|rather than)$/;
 
+/** `the ground’s like iron`, `that clay swelling`, `the cement lining`: the soil, a likeness, a coat. */
+function isNoPipe(talk: Talk, mark: Said): boolean {
+  const own = wordsOf(talk, mark.from, mark.to);
+  const lead = wordsOf(talk, mark.from - 4, mark.from);
+  const behind = wordsOf(talk, mark.to, mark.to + 1);
+  if (
+    /\b(?:(?:ground|dirt|soil|earth|yard|sounds|smells|tastes|heavy|feet|hands)(?:'s| is| was| are)?(?: just| all)? like|hard as|tough as|solid as)(?: a)?$/.test(
+      lead,
+    )
+  )
+    return true;
+  if (
+    own === "clay" &&
+    /^(swell|soil|shift|ground|dirt|heav|shrink|dries|mov|hardpan|country)/.test(behind)
+  )
+    return true;
+  return /^(cement|concrete)$/.test(own)
+    ? /^(lining|lined|coating|coat)$/.test(behind)
+    : /^(lining|lined)$/.test(own) &&
+        /\b(cement|mortar|concrete|tar|glass|ceramic|rubber|brick)$/.test(lead);
+}
+
+/** `so they lined fourteen feet of it`, `the lined part`: work told of, or a stretch that is known. */
+function isLinedBefore(talk: Talk, mark: Said): boolean {
+  return (
+    wordsOf(talk, mark.from, mark.to) === "lined" &&
+    (/\b(they|he|somebody|someone|city|landlord|you|only|just)$/.test(
+      wordsOf(talk, mark.from - 1, mark.from),
+    ) ||
+      /^(part|piece|section|stretch|portion|bit|run)\b/.test(
+        wordsOf(talk, mark.to, mark.to + 1),
+      )) &&
+    talk.said.some(
+      (old) =>
+        old.at < mark.at && old.what === "material" && old.material === "cured-in-place-liner",
+    )
+  );
+}
+
 /** `the iron lid`, `a little cement collar`, `they ran out of money for clay` */
 function isElsewhere(talk: Talk, mark: Said): boolean {
   const own = talk.speech.words[mark.to];
   if (THEIR_OWN.test(wordsOf(talk, mark.from - 5, mark.from))) return true;
+  if (isNoPipe(talk, mark) || isLinedBefore(talk, mark)) return true;
   const part = own?.clause === mark.clause && !isChange(talk, mark) && PART_OF.test(own.text);
   return part || LACKED.test(wordsOf(talk, mark.from - 4, mark.from));
 }
@@ -356,6 +398,9 @@ function isOfBranch({ talk, sense }: Ground, mark: Said): boolean {
 function isOfCrossing({ talk, sense }: Ground, mark: Said): boolean {
   const last = talk.said.findLast((other) => other.at < mark.at && isOwner(sense, other));
   const read = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
+  const next = talk.said[mark.at + 1];
+  if (next?.what === "thing" && next.thing.kind === "crossing" && next.clause === mark.clause)
+    return true;
   if (last?.what !== "thing" || last.thing.kind !== "crossing") return false;
   return last.sentence === mark.sentence || (!read && mark.sentence - last.sentence === 1);
 }

@@ -196,14 +196,38 @@ function isStopped(
   );
 }
 
-/** `the tap itself looks okay`, where the talk comes from the main and nothing was read off yet. */
+/** `the tap itself looks okay`, where the camera stands at the main: nothing was read off on the way yet, or no more. */
 function isTapAtMain({ talk, track, axis }: Ground, mark: Of<"thing">): boolean {
-  if (mark.thing.kind !== "tie-in" || !growsUpstream(axis)) return false;
-  const zero = track.points.find(({ counter }) => counter === 0);
-  const read = track.points.some(({ at, counter }) => at < mark.at && counter > 0);
-  if (zero === undefined || zero.at > mark.at || read) return false;
-  const named = /\b(the|our)$/.test(wordsOf(talk, mark.from - 1, mark.from));
-  return named;
+  if (mark.thing.kind !== "tie-in") return false;
+  const own = inSentence(talk, mark.sentence);
+  const named = (other: Said) =>
+    /\b(the|our)$/.test(wordsOf(talk, other.from - 1, other.from)) ||
+    /^(itself|looks|is|'s)\b/.test(wordsOf(talk, other.to, other.to + 1)) ||
+    /'s$/.test(wordsOf(talk, other.from, other.to));
+  if (
+    !own.some(
+      (other) =>
+        other.what === "thing" &&
+        other.thing.kind === "tie-in" &&
+        other.at <= mark.at &&
+        named(other),
+    )
+  )
+    return false;
+  if (own.some(({ what }) => what === "clock")) return false;
+  if (growsUpstream(axis)) {
+    const zero = track.points.find(({ counter }) => counter === 0);
+    return (
+      zero !== undefined &&
+      zero.at <= mark.at &&
+      !track.points.some(({ at, counter }) => at < mark.at && counter > 0)
+    );
+  }
+  const main = axis.measuredFrom === "main" ? null : axis.mainCounter;
+  const read = track.points.filter(({ at, spoken }) => spoken && at < mark.at);
+  const here = read.at(-1);
+  if (main === null || here === undefined || Math.abs(here.counter - main) > AT_MAIN) return false;
+  return !own.some((other) => other.what === "distance" && !read.some(({ at }) => at === other.at));
 }
 
 /** Before anything was read off, where what is read off counts from farther back. */

@@ -26,6 +26,7 @@ const ELSEWHERE = new RegExp(
     String.raw`\b(?:that|the) one (?:over |down |up |out |back )?(?:on|at|by) (?!the |this |that |it|my |our |your |left|right|top|here|there|\d)[\w']+ (?:we|i|they)\b`,
     String.raw`\b(?:house|one|job|place|line) (?:i|we|they) (?:did|had|saw|ran|lined|dug)\b`,
     String.raw`\b(?:i|we) (?:did|had|ran|saw|lined|dug) one\b|\bmine (?:was|had|is|has|got)\b|\bmy (?:own )?(?:house|place)\b|\bthe other (?:house|one|place) (?:was|had|did)\b|\bthat one had the\b`,
+    String.raw`\b(?:theirs|his|hers)(?: (?:was|were|had|is|has|got))\b|\b(?:the|that) other one (?:from|on|over|we|i|yesterday|last|this morning)\b|\b(?:one|job|guy|lady|house) from (?:this morning|yesterday|earlier today|the other day|last [a-z]+)\b|\b(?:worst|best|biggest|only|weirdest)(?: one| thing)? (?:i|we)(?:'ve)?(?: ever)? (?:saw|seen|had|did|found|pulled) (?:was|were)\b`,
     String.raw`^(?:and )?(?:told|telling) (?:her|him|them|me|us) (?:it|that|she|he|they|there|the)\b`,
   ].join("|"),
 );

@@ -83,7 +83,7 @@ const IS_OTHER =
   /^(?:[\w']+ ){0,2}?(?:\. )?(?:(?:hang on|hold on|wait|oh|okay) )*(?:no|nope|nah) (?:\. )?(?:that's|it's|that was|it was)(?! (?:on |at |about |like |still |not |all |good|a good|\d|the (?:left|right|top|bottom)))/;
 /** What a speaker does not write down, he has judged. */
 const KEPT_OUT =
-  /\b(?:i|we|i'm|i'd|we're|they)(?: really| usually| normally| just)? (?:don't|do not|won't|wouldn't|not|ain't)(?: even| usually| really)? (?:log|logging|write|writing|count|counting|report|reporting|noting|marking|flagging|list|listing|recording)(?: up| down)? (?:it|that|those|them|these|this|fins)\b|\bnot (?:enough|worth|even enough) (?:to )?(?:count|note|log|call|write|mark|report|mention)\w*|\bskip (?:it|that|this|those)\b|\bleave (?:it|that|this|those) (?:out|off)\b|\b(?:don't|do not) (?:write|log|count|mark|note) (?:it|that|this|those)\b/;
+  /\b(?:i|we|i'm|i'd|we're|they)(?: really| usually| normally| just)? (?:don't|do not|won't|wouldn't|not|ain't)(?: even| usually| really)? (?:log|logging|write|writing|count|counting|report|reporting|noting|marking|flagging|list|listing|recording)(?: up| down)? (?:it|that|those|them|these|this|fins)\b|\bnot (?:enough|worth|even enough) (?:to )?(?:count|note|log|call|write|mark|report|mention)\w*|\b(?:skip|forget|scratch|strike|never mind|ignore|disregard) (?:it|that|this|those)\b(?! (?:number|footage|one|last))|\bleave (?:it|that|this|those) (?:out|off)\b|\b(?:don't|do not) (?:write|log|count|mark|note) (?:it|that|this|those)\b/;
 
 /** Taken for something and found to be nothing; `isFault` only: a branch is not made of light. */
 export function isDismissed(talk: Talk, mark: Said): boolean {

@@ -40,6 +40,20 @@ export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
     isAlternative(talk, mark)
   )
     return true;
+  // `joint separation, none observed`
+  if (
+    /^(none|nil|zero|not) (observed|seen|noted|found|present|visible)\b/.test(
+      wordsOf(talk, mark.to, mark.to + 2),
+    )
+  )
+    return true;
+  // `that was just the light on a drip`
+  if (
+    /\b(light|reflection|glare|shine|glint|sun|flash) (on|off|of|from|in) (a|the|some|that)$/.test(
+      wordsOf(talk, mark.from - 3, mark.from),
+    )
+  )
+    return true;
   // `at the lip`, `see the ledge through it`: where, and what lies behind a hole.
   if (isLip(talk, mark)) return true;
   if (
@@ -60,6 +74,14 @@ function isPartOfName(talk: Talk, mark: Of<"thing">): boolean {
     /^(saw|saws|wrench|key|tool|cutter|cutters|killer|foam|treatment|filler|sealer|pump|trap|dye|blade|truck|crew|job|repair|test|machine)\b/.test(
       behind,
     )
+  )
+    return true;
+  // `18 Ledge Road`
+  if (
+    /^(road|rd|street|avenue|ave|lane|boulevard|parkway|highway|terrace|county|creek)\b(?! (?:side|end|edge|crew))/.test(
+      behind,
+    ) &&
+    mark.to - mark.from === 1
   )
     return true;
   // `called the gas co`
@@ -349,8 +371,11 @@ function isHoleOfTap(talk: Talk, mark: Of<"thing">): boolean {
     )
   )
     return lastTold(talk, mark)?.thing.kind === "tie-in";
+  // `the wall’s been broken out and the pipe pushed in`
+  if (PUSHED_IN.test(ownBehind(talk, mark, 9)) && lastTold(talk, mark)?.thing.kind === "tie-in")
+    return true;
   const byHand =
-    /\b(they|somebody|someone|he|plumber|guy)( \w+)?( (made|broke|busted|knocked|cut|chopped|put|beat))?( a| the)?$/.test(
+    /\b(they|somebody|someone|he|plumber|guy)( \w+)?( (made|broke|busted|knocked|cut|chopped|put|beat|bash|bashed|smashed|punched|poked|hacked|hammered|drilled|whacked|pounded|bored|sawed))?( a| the)?$/.test(
       wordsOf(talk, mark.from - 5, mark.from),
     );
   if (!/\bholes?\b/.test(own) && !byHand) return false;
@@ -365,6 +390,9 @@ function isHoleOfTap(talk: Talk, mark: Of<"thing">): boolean {
   const placed = inSentence(talk, mark.sentence).some((other) => other.what === "distance");
   return (made && before(mark.sentence)) || (known && !placed && before(mark.sentence - 1));
 }
+
+const PUSHED_IN =
+  /^(?:out |in |open |up )?and (?:[\w']+ ){0,3}?(?:stuck|pushed|shoved|stabbed|ran|jammed|poked|put|fed|slid|rammed)\b/;
 
 /** `water’s seeping in`: told by what it does. */
 function isLeak(talk: Talk, mark: Said): boolean {

@@ -25,11 +25,11 @@ const HELD_THERE = new RegExp(
 );
 /** What speaks of water without its standing there: `you’re losing water`. */
 const OF_WATER =
-  /\b(?:los(?:e|es|ing)|lost|leaks|us(?:e|es|ing)|moving in the|waving in the|from the|for|after|(?:doing|working on|shut(?:ting)? off|shut(?:ting)?|turn(?:ed|ing)? off|turn(?:ed|ing)? on|cut(?:ting)? off|with) the)$/;
+  /\b(?:los(?:e|es|ing)|lost|leaks|us(?:e|es|ing)|moving in the|waving in the|from the|for|after|(?:doing|working on|shut(?:ting)? off|shut(?:ting)?|turn(?:ed|ing)? off|turn(?:ed|ing)? on|cut(?:ting)? off|with) the|where (?:your|the|our))$/;
 
 /** How water goes by that does not stand. */
 const GOES =
-  /^(?:(?:in|on|along|at|across) the [\w']+ )?(?:(?:but|and|so|that|which|it|is|it's|that's|still|just|all|keeps|kind of|a little|pretty|really|was) )*(?:flowing|moving|draining|trickl\w+|dribbl\w+|flows|moves|drains|passing|runs? (?:right )?(?:over|through|past|by|down|across|around|along)|running(?! (?:in|out))|coming (?:down|by|along|at)|going (?:through|by|down|past|right)|(?:still |just |a little |pretty )*(?:up|down|low|high)\b|(?:drops?|dropped|goes|went) away|gone|done)\b/;
+  /^(?:that's (?:just |only )*(?:the |your |normal |some )*(?:flow|normal|fine|me|us)\b|(?:(?:in|on|along|at|across) the [\w']+ )?(?:(?:but|and|so|that|which|it|is|it's|that's|still|just|all|keeps|kind of|a little|pretty|really|was) )*(?:flowing|moving|draining|trickl\w+|dribbl\w+|flows|moves|drains|passing|runs? (?:right )?(?:over|through|past|by|down|across|around|along)|running(?! (?:in|out))|coming (?:down|by|along|at)|going (?:through|by|down|past|right)|(?:still |just |a little |pretty )*(?:up|down|low|high)\b|(?:drops?|dropped|goes|went) away|gone|done)\b)/;
 /** What stands is told as moving only by its denial. */
 const STILL = /\b(?:not|isn't|ain't|doesn't|don't|barely|hardly|never)\b/;
 
@@ -109,6 +109,12 @@ function isCarried(talk: Talk, mark: Said): boolean {
 /** `a hole, you can see the rocks`, `looking up at mud`: the ground behind it. */
 function isBehind(talk: Talk, mark: Said): boolean {
   if (!EARTH.test(wordsOf(talk, mark.from, mark.to))) return false;
+  if (
+    /^(?:packed |all )*(?:around|behind|outside)(?: of)? (?:it|that|them|there|the (?:pipe|tap|joint|outside))\b/.test(
+      ownBehind(talk, mark, 5),
+    )
+  )
+    return true;
   const before = talk.said.findLast(
     (old) => old.at < mark.at && (old.what === "thing" || old.what === "distance"),
   );
@@ -151,7 +157,9 @@ function isDescribed(talk: Talk, mark: Said): boolean {
     return true;
   return (
     wordsOf(talk, mark.from, mark.to) === "fat" &&
-    /^(?:one|root|wet|old|as|around|enough|\w+ (?:one|stuff|root))\b/.test(ownBehind(talk, mark, 2))
+    /^(?:ones?|roots?|wet|old|as|around|enough|\w+ (?:one|stuff|root))\b/.test(
+      ownBehind(talk, mark, 2),
+    )
   );
 }
 
@@ -162,6 +170,13 @@ function isOnItsWay(talk: Talk, mark: Said): boolean {
   // `goes under the sidewalk`: the pipe does.
   if (/\bunder$/.test(own))
     return /^(?:the|your|my|our|her|his|their|a|that|it) (?!water|surface)[\w']+/.test(behind);
+  if (
+    own === "full of water" &&
+    /\b(?:ground|dirt|soil|yard|trench|basement|street)(?:'s| is| was)?(?: all| just)*$/.test(
+      ownBefore(talk, mark, 4),
+    )
+  )
+    return true;
   if (own !== "water") return false;
   if (OF_WATER.test(ownBefore(talk, mark, 4)) && !/\bout of\b/.test(ownBefore(talk, mark, 4)))
     return true;

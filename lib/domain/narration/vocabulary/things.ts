@@ -239,7 +239,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "crossing",
-    "crossing the pipe, cross bore, crossbore, bored through, running through the pipe, going through the pipe, goes through the pipe, conduit through, gas line through, through the middle of the pipe, pipe through the pipe, right through our pipe, through our pipe, conduit, gas line, gas pipe, crosses the pipe, utility through, right through the pipe, drilled through",
+    "crossing the pipe, cross bore, crossbore, bored through, running through the pipe, going through the pipe, goes through the pipe, conduit through, gas line through, through the middle of the pipe, pipe through the pipe, right through our pipe, through our pipe, straight through the pipe, straight through our pipe, straight through your pipe, conduit, gas line, gas pipe, crosses the pipe, utility through, right through the pipe, drilled through",
   ),
   ...entries(
     "main",
