@@ -153,6 +153,7 @@ function keepsCompany(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
     return inside && !known.has(at) && !isPlain(talk.speech.words[at]?.text ?? "");
   };
   if (isReadOut(talk, mark, lead) || isRunOn(talk, mark, known)) return true;
+  if (isOnWay(talk, mark) || isSaidAgain(talk, mark)) return !isSubject(talk, mark);
   if (hasUnit(talk, mark)) {
     // `a fifty foot lot`
     if (strange(mark.to) && talk.speech.words[mark.to - 1]?.text === "foot") return false;
@@ -182,6 +183,32 @@ function isRunOn(talk: Talk, mark: Of<"distance">, known: ReadonlySet<number>): 
     known.has(last.from) &&
     last.sentence === mark.sentence &&
     mark.from - last.to <= RUN_ON
+  );
+}
+
+/** `eighty-three up to seventy`, `forty-four back to forty-nine`: along the pipe from one to the other. */
+function isOnWay(talk: Talk, mark: Of<"distance">): boolean {
+  if (mark.distance.to === null || mark.distance.choice) return false;
+  return /\b(back|up|down|on|clear|over|all the way|coming) (to|till|until|through)\b/.test(
+    wordsOf(talk, mark.from, mark.to),
+  );
+}
+
+/** So many sentences on, the footage read off last is still that where the camera stands. */
+const STILL_THERE = 2;
+
+/** `Twenty-eight, there’s a cleanout. I bet it’s under the deck, twenty-eight feet.` */
+function isSaidAgain(talk: Talk, mark: Of<"distance">): boolean {
+  const last = talk.said
+    .slice(0, mark.at)
+    .findLast((old): old is Of<"distance"> => old.what === "distance");
+  return (
+    last !== undefined &&
+    hasUnit(talk, mark) &&
+    !/\b(every|each|per)$/.test(wordsOf(talk, mark.from - 1, mark.from)) &&
+    last.distance.from === mark.distance.from &&
+    mark.distance.to === null &&
+    mark.sentence - last.sentence <= STILL_THERE
   );
 }
 
@@ -390,7 +417,9 @@ const PEOPLE =
 function isAtHouse({ distance }: Of<"distance">, lead: string): boolean {
   return (
     distance.from % 100 === 0 &&
-    /\b(in|into|at|from|through|by|inside) (the |our |a |my )?([\w']+ )?cleanout at$/.test(lead)
+    /\b(?<!\b(out|up) )(in|into|at|from|through|by|inside) (the |our |a |my )?([\w']+ )?cleanout at$/.test(
+      lead,
+    )
   );
 }
 

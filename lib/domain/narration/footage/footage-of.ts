@@ -21,10 +21,8 @@ const STILL = 3_000;
 /** The reading that belongs to a mark, if one was spoken for it. */
 export function distanceFor(ground: Ground, mark: Said): Of<"distance"> | null {
   const { talk } = ground;
-  if (SAME_PLACE.test(clauseWords(talk, mark.clause))) {
-    const last = talk.said.findLast((old) => old.at < mark.at && isPlacing(ground, old));
-    if (last && isPlacing(ground, last)) return last;
-  }
+  const told = toldBy(ground, mark);
+  if (told) return told;
   const own = pick(ground, placings(ground, inClause(talk, mark.clause)), mark);
   if (own && !isOfNext(ground, mark, own)) return own;
   const known = knownPlace(ground, mark);
@@ -37,6 +35,74 @@ export function distanceFor(ground: Ground, mark: Said): Of<"distance"> | null {
   const sentence = pick(ground, marks, mark);
   return sentence ?? acrossSentences(ground, mark);
 }
+
+/** By its words the place is one told before, or the one that comes right behind. */
+function toldBy(ground: Ground, mark: Said): Of<"distance"> | null {
+  const { talk } = ground;
+  if (SAME_PLACE.test(clauseWords(talk, mark.clause))) {
+    const last = talk.said.findLast((old) => old.at < mark.at && isPlacing(ground, old));
+    if (last && isPlacing(ground, last)) return last;
+  }
+  const end = talk.said[mark.at + 1];
+  const ends = isTurn(mark, "closes") && TO.test(wordsOf(talk, mark.from, mark.to));
+  if (ends && end && end.from - mark.to <= 2 && isPlacing(ground, end)) return end;
+  return mark.what === "thing" ? ofLast(ground, mark) : null;
+}
+
+/** `so you’ve got a lip there where the two meet`, `right there where it changes`: at the joint of two pipes. */
+const AT_CHANGE =
+  /\bwhere (it|they|the (two|pipes?|pipe|material|clay|iron|cast|plastic|pvc|concrete|tile|liner)|one|that|we|those)( [\w']+){0,4} (chang\w+|meets?|met|joins?|joined|come together|comes together|switch\w*|hooked|tied|tie|ties|quits?|starts?|stops?|ends?|begins?|transition\w*|went to|goes to|go to|goes into|connects?|transferred|takes over)\b|\bat (the|that|this|your) (transition|changeover|change over|change|coupling|fernco|boot|adapter|rubber boot|rubber band)\b/;
+/** So many sentences on, the pipe that was told last is that of which somebody still speaks. */
+const CHANGE_BACK = 5;
+const BRANCH_BACK = 10;
+
+/** What is told of the change itself, or of the branch itself, lies where that was read off. */
+function ofLast(ground: Ground, mark: Of<"thing">): Of<"distance"> | null {
+  const { talk } = ground;
+  if (inSentence(talk, mark.sentence).some((other) => isPlacing(ground, other))) return null;
+  const own = sentenceText(talk, mark.sentence);
+  const around = [own, ...[1, 2].map((by) => sentenceText(talk, mark.sentence + by))].join(" ");
+  if (mark.thing.kind === "fault" && AT_CHANGE.test(around))
+    return readOffLast(ground, mark, {
+      far: CHANGE_BACK,
+      meant: ({ what }) => what === "material",
+    });
+  const branch = (old: Said) => old.what === "thing" && old.thing.kind === "tie-in";
+  return mark.thing.fault === "protruding-tie-in" && ITSELF.test(own)
+    ? readOffLast(ground, mark, { far: BRANCH_BACK, meant: branch })
+    : null;
+}
+
+/** The reading of the last that is meant, where nothing else was read off since. */
+function readOffLast(
+  ground: Ground,
+  mark: Said,
+  { far, meant }: { readonly far: number; readonly meant: (old: Said) => boolean },
+): Of<"distance"> | null {
+  const before = ground.talk.said
+    .slice(0, mark.at)
+    .filter((old) => mark.sentence - old.sentence <= far);
+  for (const old of before.reverse()) {
+    const read = meant(old) && !ground.sense.unreal.has(old.at) ? distanceFor(ground, old) : null;
+    if (read) return read;
+    if (isPlacing(ground, old)) return null;
+  }
+  return null;
+}
+
+/** `and it sticks in too far`: of what was told last. */
+const ITSELF =
+  /^(and |so |but |yeah |now |also |look |see )*(it|it's|that|that's|that one|this one)\b/;
+
+function sentenceText(talk: Talk, sentence: number): string {
+  return talk.speech.words
+    .filter((word) => word.sentence === sentence)
+    .map(({ text }) => text)
+    .join(" ");
+}
+
+/** `runs back to`: the footage behind it is where that ends. */
+const TO = /\b(to|till|until|through|thru)( (about|around|maybe|like))?$/;
 
 const SAME_PLACE = /\bsame (place|spot|footage|distance|location)\b/;
 
@@ -73,7 +139,19 @@ function pick(ground: Ground, marks: readonly Said[], mark: Said): Of<"distance"
   const before = distances.findLast((other) => other.at < mark.at) ?? null;
   const after = distances.find((other) => other.at > mark.at) ?? null;
   if (after && isBound(ground.talk, mark, after)) return after;
-  return marks[0]?.what === "distance" ? (before ?? after) : (after ?? before);
+  const picked = marks[0]?.what === "distance" ? (before ?? after) : (after ?? before);
+  // `sixty feet, it’s holding from right at sixty back to fifty-six`
+  const whole =
+    isLongThing(mark) && distances.find((other) => isRange(other) && endsAt(other, picked));
+  return whole || picked;
+}
+
+function isLongThing(mark: Said): boolean {
+  return mark.what === "thing" && isLong(mark.thing);
+}
+
+function endsAt({ distance }: Of<"distance">, other: Of<"distance"> | null): boolean {
+  return other !== null && [distance.from, distance.to].includes(other.distance.from);
 }
 
 /** Read off where the camera was, not in looking back. */
@@ -126,7 +204,7 @@ function isEnd(talk: Talk, mark: Said, distance: Said): boolean {
   const [before, next] = [talk.said[distance.at - 1], talk.said[distance.at + 1]];
   if (before === undefined || before.at <= mark.at) return false;
   if (isTurn(before, "closes") && distance.from - before.to <= 1)
-    if (/\b(to|till|until|through)$/.test(wordsOf(talk, before.from, before.to))) return true;
+    if (TO.test(wordsOf(talk, before.from, before.to))) return true;
   if (!isLong(mark.thing) || distance.what !== "distance" || isRange(distance)) return false;
   const told = (one: Said, other: Said | undefined) =>
     other !== undefined &&

@@ -27,8 +27,11 @@ export function isFirstPipe({ talk, track }: Pick<Ground, "talk" | "track">, mar
   if (mark.what !== "material" || track.points.length === 0) return false;
   const before = talk.said.some((other) => other.what === "material" && other.at < mark.at);
   // Where footage falls, the first that is read off is where the camera begins.
-  const [, ...gone] = track.motion === -1 ? track.points : [null, ...track.points];
-  const read = gone.some((point) => point !== null && point.at < mark.at && point.counter > 0);
+  const begin = track.motion === -1 ? (track.points[0]?.counter ?? 0) : 0;
+  const read = track.points.some(
+    ({ at, counter }) =>
+      at < mark.at && Math.abs(counter - begin) > (track.motion === -1 ? TOLD_TWICE : 0),
+  );
   const beside = inSentence(talk, mark.sentence).filter((other) => other.what === "distance");
   // `counter’s zero, it’s clay, five feet, good`: told at the zero.
   const atZero = beside.findLast(({ at }) => at < mark.at)?.distance.from === 0;
@@ -36,12 +39,19 @@ export function isFirstPipe({ talk, track }: Pick<Ground, "talk" | "track">, mar
   const along = ALL_ALONG.test(sentenceAround(talk, mark));
   if (before || (own && !along) || (read && !along)) return false;
   const follows = isTurn(inSentence(talk, mark.sentence + 1)[0], "follows");
-  return !follows && !CHANGED.test(sentenceUpTo(talk, mark));
+  return !follows && !CHANGED.test(sentenceUpTo(talk, mark).replace(BACK_NOW, ""));
 }
+
+/** `eighty-eight … eighty-eight point four`: the main’s footage read off more closely. */
+const TOLD_TWICE = 100;
 
 /** Nobody says so of what was there all along. */
 const CHANGED =
   /\b(now|then|changes?|changed|turns?|turned|goes|went|go|gone|becomes|switch(es|ed)?|into|out of)\b/;
+
+/** `I’m pulling back now, the pipe is clay`: what goes is the camera. */
+const BACK_NOW =
+  /\b(pull\w*|com\w+|back\w*|bring\w*|drag\w*|head\w*|go\w*|turn\w*)( [\w']+){0,2} (back|out|home|up|around)( now| then)?\b|\bnow (i'm|we're|i'll|we'll|let's)\b/g;
 
 /** `here it’s VCP, since the main`, `clay from the main on up`, `it’s concrete, all this`: of what lies behind as well. */
 const ALL_ALONG =

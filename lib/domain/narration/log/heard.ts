@@ -243,12 +243,22 @@ function isFirstNamed({ talk, axis }: Ground, mark: Said): boolean {
   );
 }
 
+/** `Sixty-six point two, and here I come up out of your cleanout`: where the footage was set elsewhere. */
+const COMES_OUT =
+  /\b(come|comes|coming|came|pop|pops|popped|popping)( (up|back|right|on|and))* out( (of|at|in|through|by))+( [\w']+){0,2}$/;
+
 function isEntry(ground: Ground, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "cleanout") return false;
   const zero = inSentence(ground.talk, mark.sentence).some(
     (other) => other.what === "distance" && other.distance.from === 0,
   );
   if (zero || isFirstNamed(ground, mark)) return true;
+  if (COMES_OUT.test(wordsOf(ground.talk, mark.from - 8, mark.from))) {
+    const read = inSentence(ground.talk, mark.sentence).some(
+      (other) => other.what === "distance" && other.distance.from > 0,
+    );
+    if (read) return false;
+  }
   const lead = ground.talk.speech.words
     .slice(Math.max(0, mark.from - 7), mark.from)
     .flatMap(({ text, sentence }) => (sentence === mark.sentence ? [text] : []))

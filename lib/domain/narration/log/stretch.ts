@@ -213,6 +213,7 @@ function isOther({ talk }: Ground, turn: Said, own: Said | null): boolean {
   const joins = /^(until|till|all the way to|through to|down to about|to)$/.test(words);
   if (joins && (own === null || own.from - turn.to > 3)) return true;
   if (
+    !/\b(till|until)\b/.test(words) &&
     /\b(not|never|don't|doesn't|isn't|didn't|won't)$/.test(wordsOf(talk, turn.from - 2, turn.from))
   )
     return true;

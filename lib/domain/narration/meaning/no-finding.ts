@@ -9,9 +9,19 @@ import {
   wordsOf,
 } from "./said.ts";
 
+/** `Where there’s sand there’s going to be a hole`: anywhere, as a rule. */
+const WHEREVER =
+  /^(and |but |cause |because |you know |they say |well )*(where|wherever|whenever|anywhere|anytime|any time|everywhere|every time)( that)? (there's|there is|you('ve| have)?( got| get| see| find| have)?|we( get| see| find)?|they|everything|you'll)\b/;
+
+function sentenceUpTo(talk: Talk, mark: Said): string {
+  const from = talk.speech.words.findIndex(({ sentence }) => sentence === mark.sentence);
+  return wordsOf(talk, from, mark.from);
+}
+
 /** `this lateral is in good shape`, and `or it might be rags`: another word for what was just named. */
 export function isNoFinding(talk: Talk, mark: Of<"thing">): boolean {
   if (mark.thing.weak && !isPlain(talk, mark)) return true;
+  if (WHEREVER.test(sentenceUpTo(talk, mark))) return true;
   if (
     /^[yt]$/.test(wordsOf(talk, mark.from, mark.to)) &&
     /\b[a-z]$/.test(wordsOf(talk, mark.from - 1, mark.from).replace(/^a$/, "the"))

@@ -26,11 +26,11 @@ function phrase(text: string, meaning: Meaning): Phrase {
 
 /** `it goes on up to`, `they run clear to`, `out at`: where something stops, if a distance follows. */
 const GOES_ON =
-  /^(?:(?:it|they|that|this|which|and|keeps?|kept) )*(?:run|runs|ran|running|go|goes|going|went|continue|continues|carries|carry|extend|extends|stretch|stretches|last|lasts)(?: (?:on|up|down|back|clear|all the way|out|over|in|along|from there|from here|until about))* (?:to|till|until|through|thru)(?: (?:about|around|maybe|like))?(?= |$)|^(?:(?:and|we're|i'm|it's|then|comes?|back) )*(?:out|clear|gone|dry|done|over)(?: (?:of it|of that|again))? (?:at|by|around)(?= |$)/;
+  /^(?:(?:it|they|that|this|which|and|keeps?|kept) )*(?:run|runs|ran|running|go|goes|going|went|continue|continues|carries|carry|carried|extend|extends|stretch|stretches|last|lasts|keep|keeps|kept|stay|stays|stayed|hold|holds|holding|reach|reaches|follow|follows|followed|there|quit|stop)(?: (?:on|up|down|back|clear|all the way|out|over|in|along|from there|from here|until about|us|me|with us|with me|like that|like this|that way|this way|so|going|coming|water))* (?:to|till|until|through|thru)(?: (?:about|around|maybe|like))?(?= |$)|^(?:(?:and|we're|i'm|it's|then|comes?|back) )*(?:out|clear|gone|dry|done|over)(?: (?:of it|of that|again))? (?:at|by|around)(?= |$)/;
 
 /** `grease clear out to fifty`, right behind what is named. */
 const BARE_TO =
-  /^(?:(?:all|the|way|clear|right|on|up|out|down|over|from|there|here) )*(?:to|till|until)(?: (?:about|around|the))?(?= |$)/;
+  /^(?:(?:all|the|way|clear|right|on|back|up|out|down|over|from|there|here) )*(?:to|till|until)(?: (?:about|around|the))?(?= |$)/;
 
 /** Longest first; of equal ones the first listed. */
 function byFirstWord(phrases: readonly Phrase[]): Map<string, Phrase[]> {
@@ -280,7 +280,7 @@ function markAt(clause: ClauseWords, at: number, last: Mark | undefined): Mark |
     return side;
   const ends = goesOnTo(clause, at, last);
   if (ends) return ends;
-  const said = phraseAt(clause.words, at);
+  const said = endInstead(clause, phraseAt(clause.words, at));
   const measured = measureAt(clause, at);
   if (said && measured) return said.to > measured.to ? said : measured;
   return said ?? measured ?? side;
@@ -311,6 +311,21 @@ function goesOnTo(clause: ClauseWords, at: number, last: Mark | undefined): Mark
   const to = at + found[0].split(" ").length;
   const behind = measureAt(clause, to);
   return behind?.what === "distance" ? { what: "turn", turn: "closes", from: at, to } : null;
+}
+
+/** Who goes there is the camera, or whoever speaks of it. */
+const GOES_ITSELF =
+  /\b(i|i'm|i'll|we|we're|we'll|let's|me|us|you|camera|her|it's|pull\w*|push\w*|com(e|ing)|go|going|drag\w*|bring\w*|roll\w*|back)( [\w']+)?$/;
+
+/** `sand, and it’s that way … back to about thirty`: no pipe changes to a footage. */
+function endInstead(clause: ClauseWords, said: Mark | null): Mark | null {
+  if (said?.what !== "turn" || said.turn !== "change") return said;
+  const { words } = clause;
+  if (!/^(back|going|goes|go) (to|into)$/.test(words.slice(said.from, said.to).join(" ")))
+    return said;
+  const on = /^(about|around|maybe|like|right|just)$/.test(words[said.to] ?? "") ? 1 : 0;
+  if (measureAt(clause, said.to + on)?.what !== "distance") return said;
+  return GOES_ITSELF.test(words.slice(0, said.from).join(" ")) ? said : { ...said, turn: "closes" };
 }
 
 function phraseAt(words: readonly string[], at: number): Mark | null {

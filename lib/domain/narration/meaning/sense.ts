@@ -118,7 +118,21 @@ const RECORD_SAYS =
 export function isOfRecord(talk: Talk, mark: Said): boolean {
   const words = talk.speech.words.slice(Math.max(0, mark.from - 9), mark.from);
   const own = words.filter(({ sentence }) => sentence === mark.sentence);
-  return RECORD_SAYS.test(own.map(({ text }) => text).join(" ")) || isRecordOn(talk, mark);
+  return (
+    RECORD_SAYS.test(own.map(({ text }) => text).join(" ")) ||
+    isRecordOn(talk, mark) ||
+    isRecordSaying(talk, mark)
+  );
+}
+
+/** `I’ve got your card here. Says eighty-five to the tap.`: nothing else was named that says anything. */
+function isRecordSaying(talk: Talk, mark: Said): boolean {
+  const from = talk.speech.words.findIndex(({ sentence }) => sentence === mark.sentence);
+  return (
+    /^(and |it |which |now it )?(says|shows|reads|calls|puts|claims)( (it|that|here|the \w+|a \w+))*( (is|at|about|around))*$/.test(
+      wordsOf(talk, from, mark.from),
+    ) && inSentence(talk, mark.sentence - 1).some((other) => isTurn(other, "record"))
+  );
 }
 
 /** `Card says forty something, can’t read it. Forty or forty-six.`: whole feet alone, behind what the record says. */
@@ -435,8 +449,14 @@ function isClaimed(mark: Said, clause: readonly Said[], claims: Claims): boolean
 function isExpected(mark: Said, clause: readonly Said[]): boolean {
   const turn = clause.findLast((other) => isTurn(other, "expected") && other.to <= mark.from);
   if (!turn) return false;
+  // `gonna be from the main back up to the house, zero, it’s clay`: whoever sets the counter speaks for himself.
   return !clause.some(
-    (other) => isTurn(other, "self") && other.from >= turn.to && other.to <= mark.from,
+    (other) =>
+      (isTurn(other, "self") ||
+        (isTurn(other, "in-pipe") && mark.from - other.to > 2) ||
+        (other.what === "distance" && other.distance.from === 0)) &&
+      other.from >= turn.to &&
+      other.to <= mark.from,
   );
 }
 

@@ -29,7 +29,7 @@ const BELONGS =
 
 /** House, lot and unit numbers by the words beside them. */
 export function isAddress(n: NumberAt): boolean {
-  if (n.unit || n.number.parts) return false;
+  if (n.unit || n.number.parts || n.number.value === 0) return false;
   if (
     n.possessive ||
     SOMEBODY_AT.test(n.lead) ||
@@ -39,13 +39,16 @@ export function isAddress(n: NumberAt): boolean {
   )
     return true;
   const large = n.number.value >= 10_000;
-  if (LEADS_TO.test(n.lead)) return true;
+  const leads = LEADS_TO.exec(n.lead);
+  // `there’s sand, and that runs back to fifty-three`: no branch goes there.
+  if (leads && (/ one$/.test(leads[1] ?? "") || OF_BRANCH.test(n.lead))) return true;
   if (n.beforeName && (large || n.number.style !== "plain")) return true;
   if (!large) return false;
   if (/^(through|thru) \d|^(all|both) share\b/.test(n.follow)) return true;
   return !isReadOut(n) && (AT_HOUSE.test(n.lead) || OWNED.test(n.lead));
 }
 
+const OF_BRANCH = new RegExp(String.raw`\b(${BRANCH})\b`);
 /** `that one goes to thirty-six`: whose branch it is. */
 const LEADS_TO =
   /\b(that one|this one|that|it|tap|wye|tee|lateral|branch|connection|service) (goes|runs|leads|heads|ties|comes)( on| back| over| up| out)? (to|for|from)( number)?$/;

@@ -126,7 +126,7 @@ const BEGINNING =
   /^(and|but|so|it|it's|i|i'm|we|we're|there|there's|that's|okay|alright|now|then|you|this is|here's)\b/i;
 /** Nor begins one with what only follows a number. */
 const CONTINUING =
-  /^(point|and a (half|quarter|third)|and three quarters|and change|feet|foot|ft|inch|inches|percent|o'clock|y medi[ao]|pies|pulgadas|punto)\b/i;
+  /^(point|and a (half|quarter|third)|and three quarters|and change|feet|foot|ft|inch|inches|percent|o'clock|y medi[ao]|pies|pulgadas|punto|(back |up |down |on |on up |on back )?(to|till|until|through) (about |around |like |maybe )?(\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|oh))/i;
 
 /** A caption that ends in tens, and one that begins with what belongs to them: `twenty` | `three six`. */
 const TENS = /\b(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/i;

@@ -40,7 +40,7 @@ const ENDING = new RegExp(
     `(?:${anyFormOf("taper peter fade die thin play wash")})${AWAY} (?:off|out|away|down)`,
     `(?:${anyFormOf("level even smooth straighten round heal clear clean dry ease")})${AWAY} (?:off|out|up)`,
     `(?:gives|gave|runs|ran) out|(?:drops|falls|goes|went|dropped|fell) (?:right )?away|surfaced|surfacing|${anyFormOf("disappear")}`,
-    "(?:it|that|they|she) (?:gets|got|is|looks) (?:a lot |much )?better|improves|let(?:s|ting)? up|peters|(?:we|it|they|she) (?:clear|lose)s? (?:it|up)",
+    "(?:it|that|they|she) (?:gets|got|is|looks) (?:a lot |much )?better|(?:it's|she's|that's|(?:it|she|that|pipe|bottom|wall) (?:is|gets|got|looks)) (?:a lot |much |a little |a bit )?(?:rounder|better|cleaner|smoother|straighter|drier|clearer|shallower)(?: now)?|improves|let(?:s|ting)? up|peters|(?:we|it|they|she) (?:clear|lose)s? (?:it|up)",
     "(?:the )?(?:end|last|tail end|far end|far side|other end|all) of (?:it|that|this|them|those|the)",
     "(?:quits|stops|stopped|ended|ends) (?:being|having|doing)(?: \\w+)?",
   ].join("|")})(?= )`,
