@@ -252,7 +252,11 @@ function standsAmong(talk: Talk, mark: Of<"distance">, { known, lead, strange }:
   if (isSizeStep(mark, found)) return false;
   const placed = PLACES.test(lead);
   if (placed && found.length > 0) return !strange(mark.from - 2);
-  if (FIRST.test(lead) && found.some((other) => isJustBehind(mark, other))) return true;
+  if (
+    FIRST.test(lead) &&
+    found.some((other) => isJustBehind(mark, other) || isShown(talk, mark, other))
+  )
+    return true;
   for (let off = 1; off <= BESIDE; off += 1)
     if (strange(mark.from - off) || strange(mark.to - 1 + off)) return false;
   return placed || STANDS.test(lead) || found.some((other) => isBeside(mark, other));
@@ -269,6 +273,17 @@ const STANDS =
 /** `12 wye L 6x4 -> 415`: read off first, then at once what is there. */
 function isJustBehind(mark: Said, other: Said): boolean {
   return other.what !== "turn" && other.from >= mark.to && other.from - mark.to <= 2;
+}
+
+/** `fifty and here’s new pipe, PVC`: read off, and what is there is shown. */
+function isShown(talk: Talk, mark: Said, other: Said): boolean {
+  return (
+    /^(thing|material)$/.test(other.what) &&
+    other.from > mark.to &&
+    /^(and |so |now |then |okay |oh |well |right )*(here's|there's|here is|there is|here comes|we've got|you've got|i've got|we got|you got|i got|i see|you see|we're in|we're into)\b/.test(
+      wordsOf(talk, mark.to, other.from),
+    )
+  );
 }
 
 function isBeside(mark: Said, other: Said): boolean {
