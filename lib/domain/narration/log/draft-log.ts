@@ -59,7 +59,7 @@ export function draftLog(text: string, run: NarrationRun): DraftLog {
   const drafts = absorbed(rows).map((row, index, all) =>
     draftOf(ground, row, sameBefore(all, index)),
   );
-  const alone = heard.filter((row) => row.beside && besideOf(heard, row) === undefined);
+  const alone = heard.filter((row) => row.kind === "remark" && saidOf(heard, row) === undefined);
   return {
     format: transcript.format,
     drafts,
@@ -113,32 +113,38 @@ function isFromMain({ talk }: Ground, clause: number): boolean {
   );
 }
 
-/** Without what the row beside it tells: a belly’s water, and what the card says of a branch, which goes to that row. */
+/** Without what the row beside it tells: a belly’s water, and what the record says, which goes to that row. */
 function absorbed(rows: readonly Heard[]): Heard[] {
   return rows
-    .filter((row) => !row.beside && !rows.some((other) => tellsOf(other, row)))
+    .filter((row) => row.kind !== "remark" && !rows.some((other) => isBelly(other, row)))
     .map((row) => {
-      const tells = rows.filter((other) =>
-        other.beside ? besideOf(rows, other) === row : tellsOf(row, other),
+      const water = rows.filter((other) => isBelly(row, other));
+      const said = rows.filter(
+        (other) => other === row || (other.kind === "remark" && saidOf(rows, other) === row),
       );
-      const said = [row, ...tells].map(({ aboutRecord }) => aboutRecord).filter(Boolean);
+      const aboutRecord = said.map((other) => other.aboutRecord).filter(Boolean);
       // `Fifty and a half, water. … It dips down.`
-      const read = [row, ...tells].find(
-        ({ kind, place }) => kind !== "remark" && place.reading === "read",
-      );
+      const read = [row, ...water].find(({ place }) => place.reading === "read");
       const before = read !== undefined && read.mark.at < row.mark.at;
-      return { ...row, aboutRecord: said.join("; "), place: before ? read.place : row.place };
+      return {
+        ...row,
+        aboutRecord: aboutRecord.join("; "),
+        place: before ? read.place : row.place,
+      };
     });
 }
 
-/** The find there that was told last before what the record says, else the next. */
-function besideOf(rows: readonly Heard[], row: Heard): Heard | undefined {
-  const there = rows.filter((other) => other.kind !== "remark" && overlap(other, row));
-  return there.findLast(({ mark }) => mark.at < row.mark.at) ?? there[0];
+/**
+ * The find there of which a remark on the record was made: the branch, where it names a place; else
+ * the find that was told last before it, or the next.
+ */
+function saidOf(rows: readonly Heard[], remark: Heard): Heard | undefined {
+  const there = rows.filter((other) => other.kind !== "remark" && overlap(other, remark));
+  if (!remark.beside) return there.find(({ kind }) => kind === "tie-in");
+  return there.findLast(({ mark }) => mark.at < remark.mark.at) ?? there[0];
 }
 
-function tellsOf(other: Heard, row: Heard): boolean {
-  if (row.kind === "remark") return other.kind === "tie-in" && overlap(other, row);
+function isBelly(other: Heard, row: Heard): boolean {
   return (
     row.kind === "water" &&
     other.fault === "belly" &&

@@ -50,7 +50,7 @@ export interface Heard {
   readonly another: boolean;
   /** `still roots`, `roots continue`: the stretch told before goes on to here. */
   readonly goesOn: boolean;
-  /** What the record says of the find told beside it: no row by itself. */
+  /** Of what was said about the record: it gives no place of its own, and is said of the find beside it. */
   readonly beside: boolean;
 }
 
@@ -461,9 +461,9 @@ function hedgesBeside(ground: Ground, mark: Said): string[] {
 }
 
 /**
- * What was said about the record by itself: `the card shows one at forty-four, not seeing it`. It
- * stands where the record puts it, if the camera passes there about then, else where it was said. One
- * that gives no place is said of the find beside it.
+ * What was said about the record by itself: `the card shows one at forty-four, not seeing it`. No row
+ * of a log, as nothing was seen. It stands where the record puts it, if the camera passes there about
+ * then, else where it was said. One that gives no place is said of the find beside it.
  */
 function recordRemarks(ground: Ground): Heard[] {
   const { talk, sense } = ground;

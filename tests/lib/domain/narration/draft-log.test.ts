@@ -214,7 +214,8 @@ describe("what is told of a thing", () => {
   test("what the record claims is not seen", () => {
     const text =
       "0:02 Wye at ten.\n0:20 Card shows a wye at twenty-five, not seeing it.\n0:40 Crack at forty.";
-    expect(drafts(text).map(({ kind }) => kind)).toEqual(["tie-in", "remark", "fault"]);
+    expect(drafts(text).map(({ kind }) => kind)).toEqual(["tie-in", "fault"]);
+    expect(draftLog(text, DOWN).recordSaid).toHaveLength(1);
   });
 
   test.each([
