@@ -192,7 +192,15 @@ function closeRun(ground: Ground, { rows, runs }: Told, turn: Said): void {
   const clauses = [row.clauses[0], Math.max(row.clauses[1], turn.clause)] as const;
   const slack = Math.max(row.place.slack, end.slack);
   const place = { ...row.place, ...inOrder(row.place.counter, end.counter), slack };
-  rows[run.index] = { ...row, clauses, place };
+  rows[run.index] = { ...row, ...sagOf(ground, row, turn), clauses, place };
+}
+
+/** `that’s the end of the low spot`, where only its water was told. */
+function sagOf({ talk }: Ground, row: Heard, turn: Said): Pick<Heard, "kind" | "fault"> {
+  const sag = inClause(talk, turn.clause).some(
+    (mark) => mark.what === "thing" && mark.thing.fault === "belly" && mark.from - turn.to <= 2,
+  );
+  return row.kind === "water" && sag ? { kind: "fault", fault: "belly" } : row;
 }
 
 function endOf(ground: Ground, turn: Said): End | null {

@@ -6,7 +6,7 @@ const PIECE =
 const OF_PIPE =
   "(?: (?:of|the|a|an|that|this|its|your|our|whole|clay|tile|iron|concrete|pipe|line|bell|hub|wall|joint|collar|top|bottom|side|right|left|here|there|is|are|has|have|been|just|completely|totally|all|on|in|at|or|two))*";
 const GONE =
-  "missing|gone(?! (?:from|to|into|over to)\\b)|(?:broke|broken|busted|fell|fallen|chipped|knocked|come|came|popped|rotted|rusted) (?:off|out|away)|out of (?:it|the|this|that|your|our)";
+  "missing|gone(?! (?:from|to|into|over to|egg|flat|oval|out of round|bad|soft|rough|crooked)\\b)|(?:broke|broken|busted|fell|fallen|chipped|knocked|come|came|popped|rotted|rusted) (?:off|out|away)|out of (?:it|the|this|that|your|our)";
 
 /** The ground around a pipe. */
 const GROUND = "(?:dirt|rocks?|soil|bedding|gravel|ground|earth|backfill|sand|clay bank|mud)";

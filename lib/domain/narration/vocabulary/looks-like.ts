@@ -25,6 +25,10 @@ const STEP = "(?:step|curb|ledge|lip|shelf|ridge|threshold|stair step)";
 const SIZE =
   "(?:big|little|small|slight|tiny|old|good|inch|half inch|real|nasty|hard|pretty|bit of a)";
 
+/** Where a lens swims. */
+const POND =
+  "(?:pond|lake|bathtub|tub|pool|swimming pool|bird bath|fish tank|fishbowl|aquarium|swamp|bayou|soup)";
+
 /** Finds that people tell by what they look like. */
 export const LOOKS_LIKE: readonly Construction[] = [
   // `hair in every joint`, `58 hair, top`, `at ninety the hair starts`, `here’s the beard`
@@ -89,4 +93,45 @@ export const LOOKS_LIKE: readonly Construction[] = [
     means: () => ({ ...PLAIN_THING, kind: "tie-in" }),
     covers: (thing) => thing.kind === "tie-in" || /^(hole|broken)$/.test(thing.fault ?? ""),
   },
+  {
+    // `we’re in a pond`, `water’s coming up the glass`, `camera’s a submarine`
+    said: new RegExp(
+      String.raw`\b(?:we're|i'm|we are|i am|lens is|camera's|camera is|she's|head's|still|back) (?:\w+ )?(?:in|into|under) (?:a|the|another|some)(?: \w+)? ${POND}\b|\b(?:there's|got|have|here's|hit) (?:a|another)(?: (?:little|big|whole|regular|real))? ${POND} (?:in here|in the (?:pipe|line)|here)\b|\b(?:camera's|camera is|camera|we're|i'm) (?:a submarine|snorkeling|scuba diving|diving|a fish)\b|\bwater(?:'s| is)? (?:coming|climbing|creeping|rising) up (?:on |over )?(?:the|my|our) (?:glass|lens|camera|walls?|sides?|screen)\b|\b(?:lens|camera|glass|head)(?:'s| is)? getting wet\b`,
+      "g",
+    ),
+    means: () => ({ ...PLAIN_THING, kind: "water" }),
+    covers: (thing) => thing.kind === "water" || thing.fault === "belly",
+  },
+  {
+    // `candle wax all over the floor`, `barnacles`, `a shelf of white stuff on both sides`
+    said: new RegExp(
+      String.raw`\b(?:lard|tallow|wax|icing|oatmeal|slop|slush|goo|goop|chalk|plaster|grout|cottage cheese|coffee grounds|litter|beach|sandbar|dune|snow|crust|white stuff|brown stuff|black stuff)\b${ANY}{0,4}? (?:on|in|along|over|around|from) (?:both|the|this|each|either) (?:bottom|floor|invert|flow line|sides?|walls?|channel|pipe|line|joint)\b|\b(?:barnacles?|crusty|crusted(?: over| up)?|scabby|scabs|caked on)\b|\b(?:shelf|ledge|bank|hump|mound|bed|layer|coat|skin|crust) of (?:(?:white|brown|black|hard|soft|old|that|some|nasty) )*(?:stuff|scale|grease|sand|mud|crud|silt|fat|rust|lime|calcium|soap|sludge)\b`,
+      "g",
+    ),
+    means: () => ({ ...PLAIN_THING, kind: "deposit" }),
+    covers: (thing) => thing.kind === "deposit" || thing.fault === "offset-joint",
+  },
+  // `sides are pushed in`, `shaped like a football`, `narrower than it should be`
+  tells(
+    "deformed",
+    String.raw`\b(?:sides?|walls?)(?: are| is|'s|'re)(?: \w+)? (?:coming|pushed|sucked|squeezed|bowed|closing|pinching|pinched|mashed|bent|caving) in\b|\b(?:shaped|looks|looking|it's|gone|kind of) like an? (?:football|egg|lemon|taco|almond|cat's eye|pear|(?:stepped on|crushed|squashed|smashed|flat|beer)(?: \w+)? can)\b|\bnarrower than (?:it should|it ought|it was|it's supposed|round)\b|\b(?:top|crown|roof)(?:'s| is| has)? (?:come|coming|sagged|sagging|pushed|bowed|mashed|pressed) down\b`,
+    "deformed broken",
+  ),
+  // `roof’s on the floor`, `no pipe left`
+  tells(
+    "collapsed",
+    String.raw`\b(?:roof|top|crown|ceiling)(?:'s| is| of it is| of the pipe is)?(?: (?:all|laying|lying|sitting|down|fell|right|now))? (?:on|in|at) the (?:floor|bottom|invert)\b|\b(?:no pipe|nothing) left (?:here|at all|of (?:it|the pipe))\b|\b(?:just|only) (?:a|dirt|mud) (?:tunnel|cave)\b`,
+    "collapsed broken deposit hole",
+  ),
+  // `top of the joint’s crying`, `it’s raining in here`
+  tells(
+    "infiltration",
+    String.raw`\b(?:${JOINT}|crown|wall|roof)(?:'s| is)?(?: \w+)? (?:crying|sweating|peeing|pissing|spitting|bleeding|squirting|spraying|raining|drooling)\b|\braining in (?:here|the pipe|our pipe|on us)\b`,
+  ),
+  // `like a jigsaw puzzle`, `a bite out of the bell`
+  tells(
+    "broken",
+    String.raw`\blike an? (?:jigsaw|puzzle|broken (?:plate|pot|flower ?pot|dish|eggshell)|cracked eggshell|dropped (?:plate|pot))\b|\b(?:bite|notch|wedge) (?:out of|missing (?:out of|from)) (?:the|this|that) (?:bell|hub|pipe|tile|wall|clay|lip|rim|edge|collar)\b`,
+    "broken crack",
+  ),
 ];
