@@ -43,7 +43,9 @@ export const EXAMPLE = {
     { id: "t3", label: "T3" },
     { id: "t4", label: "T4" },
   ],
-  records: [{ id: "card", title: "Side sewer card 77", number: "77", dated: "1958" }],
+  records: [
+    { id: "card", title: "Side sewer card 77", number: "77", dated: "1958", measuredFrom: "main" },
+  ],
   entries: [
     {
       id: "e1",

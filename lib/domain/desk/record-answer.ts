@@ -45,7 +45,29 @@ function recordWord(record: PermitRecord, among: readonly PermitRecord[]): strin
   return isOnly ? title : `${title} ${record.number}`.trim();
 }
 
-function openings({ records, entries }: LineFile): Opening[] {
+function openings(file: LineFile): Opening[] {
+  return [...startless(file), ...bareRecords(file)];
+}
+
+/** Records with distances of which nobody said where they start: not one can be compared. */
+function startless({ records, entries }: LineFile): Opening[] {
+  const unsaid = records.filter(
+    ({ id, measuredFrom }) =>
+      measuredFrom === "unknown" &&
+      entries.some(({ recordId, distance }) => recordId === id && distance !== null),
+  );
+  if (unsaid.length === 0) return [];
+  const titles = sayList(unsaid.map((record) => recordWord(record, records)));
+  const it = forCount(unsaid.length, "it measures", "they measure");
+  return [
+    {
+      closes: `Read off ${titles} where ${it} from, the main or the upper end`,
+      pressing: PRESSING.stalls,
+    },
+  ];
+}
+
+function bareRecords({ records, entries }: LineFile): Opening[] {
   const bare = records.filter(({ id }) => !entries.some(({ recordId }) => recordId === id));
   if (bare.length === 0) return [];
   const titles = sayList(bare.map((record) => recordWord(record, records)));

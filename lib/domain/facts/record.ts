@@ -20,7 +20,8 @@ export const PERMIT_RECORD = row({
     number: words,
     /** As written on it; cards are often dated by year alone: `1958` or `1958-04-12`. */
     dated: words,
-    measuredFrom: usually(oneOf(MEASURED_FROM), "main"),
+    /** Where its distances start; one that nobody read off the record places nothing. */
+    measuredFrom: usually(oneOf(MEASURED_FROM), "unknown"),
     /** Length of the line on the record, for stations measured from the upper end. */
     length: maybe(feet),
     obtainedOn: maybe(day),

@@ -150,10 +150,15 @@ function tieInRow({ file, report }: PacketInput, finding: TieInFinding): string[
   ];
 }
 
-/** As the record has it, with how far off it says that may be. */
+/**
+ * Where the record has it, with how far off it says that may be. A distance that gives no station is
+ * no feet from the main, and says that it stands as written.
+ */
 function recordedAt(station: Cft | null, entry: RecordEntry | undefined): string {
-  const at = station ?? entry?.distance ?? null;
-  return at === null ? feet(null) : feetWithin(at, entry?.uncertainty ?? null);
+  const off = entry?.uncertainty ?? null;
+  if (station !== null) return feetWithin(station, off);
+  const written = entry?.distance ?? null;
+  return written === null ? feet(null) : `${feetWithin(written, off)} as written, not placed`;
 }
 
 /** `4 in clay`; what is not known of either is said. */

@@ -53,7 +53,15 @@ export function threeHouses(name: string): string {
     })),
     land: [{ id: "street", from: 0, to: 60, kind: "right-of-way", shownBy: "County parcel map" }],
     tieIns: HOUSES.map(({ id }) => ({ id: `t-${id}`, label: `T${id.toUpperCase()}` })),
-    records: [{ id: "card", title: "Side sewer card 41", number: "41", dated: "1962" }],
+    records: [
+      {
+        id: "card",
+        title: "Side sewer card 41",
+        number: "41",
+        dated: "1962",
+        measuredFrom: "main",
+      },
+    ],
     entries: HOUSES.map(({ id, number, station }) => ({
       id: `e-${id}`,
       recordId: "card",

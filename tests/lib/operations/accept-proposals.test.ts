@@ -11,7 +11,9 @@ const REASON = "Same place, side and size";
 /** A card and a run that agree on three connections. */
 function aLine(act: Act): string {
   const lineId = anOpenLine(act);
-  addRows(act, { lineId, table: "records" }, [{ id: "card", title: "Card 1958" }]);
+  addRows(act, { lineId, table: "records" }, [
+    { id: "card", title: "Card 1958", measuredFrom: "main" },
+  ]);
   addRows(act, { lineId, table: "entries" }, [
     { id: "e1", recordId: "card", label: "House 12", distance: 1_500 },
     { id: "e2", recordId: "card", label: "House 14", distance: 3_000 },

@@ -7,7 +7,9 @@ import { aDb, addRows, anAct, anOpenLine, fileOf, must } from "#tests/support/of
 /** Two houses on the card between three branches that the camera saw: two ways to pair them. */
 function aLine(act: Act): string {
   const lineId = anOpenLine(act);
-  addRows(act, { lineId, table: "records" }, [{ id: "card", title: "Card 1958" }]);
+  addRows(act, { lineId, table: "records" }, [
+    { id: "card", title: "Card 1958", measuredFrom: "main" },
+  ]);
   addRows(act, { lineId, table: "entries" }, [
     { id: "e1", recordId: "card", label: "House 12", distance: 3_000 },
     { id: "e2", recordId: "card", label: "House 14", distance: 6_000 },

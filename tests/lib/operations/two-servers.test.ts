@@ -37,7 +37,9 @@ function anAmbiguousLine(act: Act): string {
   };
   const one = { ...act, newId };
   const lineId = anOpenLine(one);
-  addRows(one, { lineId, table: "records" }, [{ id: "card", title: "Card 1958" }]);
+  addRows(one, { lineId, table: "records" }, [
+    { id: "card", title: "Card 1958", measuredFrom: "main" },
+  ]);
   addRows(one, { lineId, table: "entries" }, [
     { id: "e1", recordId: "card", label: "House 12", distance: 2_000 },
     { id: "e2", recordId: "card", label: "House 14", distance: 4_000 },

@@ -133,6 +133,15 @@ describe("what is on record", () => {
     });
   });
 
+  test("answersOn() asks where a record with distances measures from, if nobody said", () => {
+    const unsaid = [aRecord("card", { measuredFrom: "unknown" })];
+    expect(answer("record", aFile({ records: unsaid, entries }))).toMatchObject({
+      closes: "Read off Side sewer card where it measures from, the main or the upper end",
+    });
+    const blank = [anEntry("a")];
+    expect(answer("record", aFile({ records: unsaid, entries: blank })).closes).toBeNull();
+  });
+
   test("answersOn() calls different papers records, and counts entries without a distance", () => {
     const drawing = aRecord("second", { kind: "drawing", dated: "", title: "Plat" });
     const file = aFile({ records: [aRecord("card"), drawing], entries: [anEntry("a")] });

@@ -7,10 +7,12 @@ import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
   aFile,
   aNotice,
+  anEntry,
   anObservation,
   anOffice,
   aParty,
   aProperty,
+  aRecord,
   aRole,
   aRun,
   aTieIn,
@@ -73,6 +75,19 @@ test("the schedule and the log of a pull-back carry station, side and how far of
   expect(JSON.stringify(blocks)).toContain(
     "Looked downstream, its footage measured from the main. Its left is the right side looking upstream.",
   );
+});
+
+test("the schedule says of a distance that places nothing that it stands as written", () => {
+  const file = aFile({
+    records: [aRecord("card", { measuredFrom: "unknown" })],
+    entries: [anEntry("House 9", { distance: 3_400 })],
+  });
+  const { blocks } = scheduleSheet({
+    file,
+    report: reportOn(file, "2026-11-25"),
+    office: anOffice(),
+  });
+  expect(JSON.stringify(blocks)).toContain('"House 9","34.0 as written, not placed"');
 });
 
 test("a finding tells standing water and how deep it was seen, once, in both languages", () => {

@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { usualRow } from "#lib/domain/facts/field.ts";
+import { PERMIT_RECORD } from "#lib/domain/facts/record.ts";
 import { recordStation } from "#lib/domain/record/axis.ts";
 
 const FROM_MAIN = { measuredFrom: "main", length: null } as const;
@@ -31,4 +33,10 @@ test.each([
   ["beyond-length", { distance: 9_300 }, FROM_TOP],
 ] as const)("recordStation() says no station, for %s", (gap, entry, record) => {
   expect(recordStation(entry, record, null)).toEqual({ station: null, gap });
+});
+
+test("a record of which nobody said where it measures from places nothing", () => {
+  const fresh = usualRow(PERMIT_RECORD);
+  expect(fresh.measuredFrom).toBe("unknown");
+  expect(recordStation({ distance: 3_400 }, fresh, 9_200).station).toBeNull();
 });
