@@ -52,7 +52,7 @@ export function propertyFor(
   }
   const fresh: Property = {
     id: newId(),
-    address,
+    address: { ...address, zip: fullerZip(address, listedAddress(fields, "mail").address) },
     parcel,
     legalDescription: (fields.legal ?? "").replace(/\s+/g, " ").trim(),
     stake: fields.stake ?? "candidate",
@@ -61,6 +61,12 @@ export function propertyFor(
     note: "",
   };
   return { property: fresh, isNew: true };
+}
+
+/** The ZIP+4 under which a list mails to the site itself; else the site's own ZIP code. */
+function fullerZip(site: Address, mail: Address): string {
+  const isFuller = mail.zip.startsWith(site.zip) && mail.street !== "" && isSamePlace(site, mail);
+  return isFuller ? mail.zip : site.zip;
 }
 
 /**

@@ -101,7 +101,7 @@ function missingMail(property: Property, { people }: Known): string[] {
     ({ party, role }) => role !== "occupant" && party.mailing === null && !living.has(party.id),
   );
   return [...new Set(absent.map(({ party }) => party.name))].map(
-    (name) => `No mailing address for ${name}; letters go to ${streetOf(property.address)}.`,
+    (name) => `No other mailing address for ${name}; letters go to ${streetOf(property.address)}.`,
   );
 }
 

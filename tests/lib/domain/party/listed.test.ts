@@ -78,6 +78,20 @@ test("mail that goes to the property is no mailing address; unnamed owners stay 
   expect(rows[0]?.said.join(" ")).toMatch(/wife, not named/);
 });
 
+test("a new property takes the ZIP+4 under which the list mails to it, and none of another ZIP code", () => {
+  const row: ListedFields = {
+    ...{ site: "12 FENNEL ROW", siteLast: "QUILLHAVEN WA 98000", owner: "EINAR BRANDVOLD" },
+    ...{ mail: "12 FENNEL ROW", mailLast: "QUILLHAVEN WA 98000-1234" },
+  };
+  const { after } = listed(EMPTY, [row], ids());
+  expect(after.properties).toMatchObject([{ address: { zip: "98000-1234" } }]);
+  expect(after.parties).toMatchObject([{ mailing: null }]);
+  const away = listed(EMPTY, [{ ...row, mail: "14 FENNEL ROW" }], ids()).after;
+  expect(away.properties).toMatchObject([{ address: { zip: "98000" } }]);
+  const bare = listed(EMPTY, [{ ...row, mailLast: "QUILLHAVEN WA 98000" }], ids()).after;
+  expect(bare.properties).toMatchObject([{ address: { zip: "98000" } }]);
+});
+
 test("a trustee in the second column signs for the trust in the first", () => {
   const row: ListedFields = {
     site: "14 FENNEL ROW",

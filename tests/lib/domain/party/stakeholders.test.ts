@@ -98,7 +98,7 @@ describe("stakeholdersOf()", () => {
       }),
     ).toEqual([
       "No occupant for Unit B; no letter will be sent to this unit.",
-      "No mailing address for Agnieszka; letters go to 16 Fennel Row.",
+      "No other mailing address for Agnieszka; letters go to 16 Fennel Row.",
     ]);
   });
 
