@@ -280,7 +280,7 @@ function isShown(talk: Talk, mark: Said, other: Said): boolean {
   return (
     /^(thing|material)$/.test(other.what) &&
     other.from > mark.to &&
-    /^(and |so |now |then |okay |oh |well |right )*(here's|there's|here is|there is|here comes|we've got|you've got|i've got|we got|you got|i got|i see|you see|we're in|we're into)\b/.test(
+    /^(and |so |now |then |okay |oh |well |right )*(here's|there's|here is|there is|here comes|we've got|you've got|i've got|we got|you got|i got|i see|you see|we're in|we're into|might be|could be|may be|looks like|that's an?|it's an?|this is an?)\b/.test(
       wordsOf(talk, mark.to, other.from),
     )
   );

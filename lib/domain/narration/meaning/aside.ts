@@ -171,7 +171,8 @@ const NO =
   /^(?:(?:oh|uh|well) )*(?:no(?! (?:idea|clue|telling|way|question|doubt))|nope|nah|naw)\b/;
 
 /** Asked and answered in one go: `what are we in that's cast iron`. */
-const ANSWERED = /\b(?:that's|it's|yeah|yes|yep|there's|here's|no)\b/;
+const ANSWERED =
+  /\b(?:that's|it's|(?<!\b(?:chance|think|say|saying|sure|if|know|mean|like|what|why|how|when|where|hope|guess|swear) )(?:that|it|there) was|yeah|yes|yep|there's|here's|no)\b/;
 
 /** Nothing is seen by asking; a yes behind it says that it is. */
 function isQuestion(talk: Talk, part: readonly Word[], text: string): boolean {

@@ -85,6 +85,10 @@ const IS_OTHER =
 const KEPT_OUT =
   /\b(?:i|we|i'm|i'd|we're|they)(?: really| usually| normally| just)? (?:don't|do not|won't|wouldn't|not|ain't)(?: even| usually| really)? (?:log|logging|write|writing|count|counting|report|reporting|noting|marking|flagging|list|listing|recording)(?: up| down)? (?:it|that|those|them|these|this|fins)\b|\bnot (?:enough|worth|even enough) (?:to )?(?:count|note|log|call|write|mark|report|mention)\w*|\b(?:skip|forget|scratch|strike|never mind|ignore|disregard) (?:it|that|this|those)\b(?! (?:number|footage|one|last))|\bleave (?:it|that|this|those) (?:out|off)\b|\b(?:don't|do not) (?:write|log|count|mark|note) (?:it|that|this|those)\b/;
 
+/** Not sure of it, and it is written down as that. */
+const AS_MAYBE =
+  /\b(put|mark|write|note|log|call|list|record)(ing|s)? (it|that|this|that one)( (down|up|in))?( as)? (a |an )?(big )?(maybe|possible|possibly|question|questionable|probable|suspect|suspected|potential)\b/;
+
 /** Taken for something and found to be nothing; `isFault` only: a branch is not made of light. */
 export function isDismissed(talk: Talk, mark: Said): boolean {
   if (mark.what !== "thing") return false;
@@ -97,6 +101,7 @@ export function isDismissed(talk: Talk, mark: Said): boolean {
     .map(({ text }) => text);
   const named = wordsOf(talk, mark.from, mark.to);
   const text = behind.join(" ");
+  if (AS_MAYBE.test(wordsOf(talk, mark.to, mark.to + 30))) return false;
   return (
     DISMISSED.test(text) ||
     isKeptOut(talk, mark) ||

@@ -68,7 +68,7 @@ function withInches(
 }
 
 const JOINT =
-  /^(?:(?:back|up|down|on|over|out|clear|coming|going|running|all the way) )*(?:to|through|thru|till|until|or|and (?:go|goes)(?: on)? to|and)(?: (?:about|around|maybe|like|roughly|at))?(?= |$)/;
+  /^(?:(?:back|up|down|on|over|out|clear|coming|going|running|all the way) )*(?:to|through|thru|till|until|or|and (?:(?:it|i|you|we|that|can|still|just) )*(?:go|goes|goes|run|runs|see|saw|follow|followed|keeps?|carries|lasts?|continues?|stays?)(?: (?:it|that|going|on|up|down|back|us|me|all|the|way|clear))* (?:to|till|until)|and)(?: (?:about|around|maybe|like|roughly|at))?(?= |$)/;
 
 /** `to forty-seven`, `through 47`, `or thirty-five`, and `and` after `between`. */
 export function rangeEnd(
@@ -76,7 +76,7 @@ export function rangeEnd(
   at: number,
   from: number,
 ): (Length & { choice: boolean }) | null {
-  const joint = JOINT.exec(words.slice(from, from + 8).join(" "))?.[0].trim() ?? "";
+  const joint = JOINT.exec(words.slice(from, from + 10).join(" "))?.[0].trim() ?? "";
   const between = words.slice(Math.max(0, at - 3), at).includes("between");
   if (joint === "" || (/^and( (about|around|maybe|like|roughly|at))?$/.test(joint) && !between))
     return null;

@@ -140,6 +140,12 @@ export const FAULTS_TOLD: readonly Construction[] = [
     "worn-surface",
     String.raw`\b(?:see|seeing|exposed|showing|down to)(?: (?:the|some|all))* (?:aggregate|rebar)\b|\b(?:aggregate|rebar)(?: is)? (?:showing|exposed|visible|coming through)\b|\b(?:worn|eaten|rusted|rotted|wore) (?:thin|away|down)\b|\b(?:bottom|invert|floor|flow line|pipe|iron|it's|she's|is|all|been)\b${ANY}{0,1} (?:eat|ate|eaten|et|worn) (?:up|out|away|through)\b|\bsurface(?: is| has)? (?:flaking|peeling|rough|gone|damaged)\b`,
   ),
+  // `the surface is coming off`, `coming apart in layers`
+  tells(
+    "worn-surface",
+    String.raw`\b(?:surface|inside|skin|inner layer|layers|face|glaze)(?:'s| is| are)?(?: (?:all|just|kind of|starting to|started))* ${anyFormOf("come peel flake fall slough scale")} (?:off|away|loose)(?: in (?:layers|sheets|flakes|chunks|strips))?\b|\b${anyFormOf("come peel flake fall slough scale")} (?:apart|off|away|loose) in (?:layers|sheets|flakes|strips)\b|\bdelaminat\w+\b`,
+    "broken",
+  ),
   // `somebody’s put a shovel through it`
   tells(
     "broken",

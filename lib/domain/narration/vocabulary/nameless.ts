@@ -13,7 +13,7 @@ const COUNTED: ReadonlySet<Thing["kind"]> = new Set(["tie-in", "fault", "bend", 
  */
 export function withNameless(marks: readonly Mark[], words: readonly Word[]): Mark[] {
   const named: { last: Thing | null; branch: Thing | null } = { last: null, branch: null };
-  return withOneMore(marks, words).flatMap((mark): Mark[] => {
+  return withNextHas(withOneMore(marks, words), words).flatMap((mark): Mark[] => {
     if (mark.what === "thing" && COUNTED.has(mark.thing.kind)) named.last = mark.thing;
     if (mark.what === "thing" && mark.thing.kind === "tie-in") named.branch = mark.thing;
     const beside = marks.filter(
@@ -45,6 +45,27 @@ function textFrom(words: readonly Word[], from: number): string {
     .slice(from, from + 4)
     .map(({ text }) => text)
     .join(" ");
+}
+
+/** `and the very next joint’s got them too`, `next length, same thing`: one more of the same. */
+const NEXT_HAS =
+  /^(?:next|following|other|second|third) (?:joint|bell|length|piece|stick|section|hub|one)s?(?: (?:has|have|had|got|is|does|up|over|down|after|that|there))* (?:it|them|some|one|(?:the |that )?same(?: thing| deal| way| story| problem)?)(?= |$)/;
+
+function withNextHas(marks: readonly Mark[], words: readonly Word[]): Mark[] {
+  const found = words.flatMap(({ sentence }, at): Mark[] => {
+    const own = words.slice(at, at + 9).filter((word) => word.sentence === sentence);
+    const said = NEXT_HAS.exec(own.map(({ text }) => text).join(" "))?.[0];
+    const named = marks.some(
+      (mark) => mark.what === "thing" && words[mark.from]?.sentence === sentence,
+    );
+    return said === undefined || named
+      ? []
+      : [{ what: "turn", turn: "another", from: at, to: at + said.split(" ").length }];
+  });
+  const free = marks.filter(
+    (mark) => !found.some(({ from, to }) => mark.from < to && mark.to > from),
+  );
+  return [...free, ...found].sort((a, b) => a.from - b.from);
 }
 
 /** `there’s one on the right too`: one more, though nobody says another. */
@@ -128,7 +149,9 @@ function isNameless(mark: Mark, { beside, words }: Beside): boolean {
   return (
     !named &&
     placed &&
-    /^(one|more)$/.test(words[mark.to - 1]?.text ?? "") &&
+    /^(one|more|it|them|some|same|thing|deal|way|story|problem)$/.test(
+      words[mark.to - 1]?.text ?? "",
+    ) &&
     mark.to - mark.from > 1
   );
 }
