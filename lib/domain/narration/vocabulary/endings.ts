@@ -41,7 +41,7 @@ const ENDING = new RegExp(
     `(?:${anyFormOf("level even smooth straighten round heal clear clean dry ease")})${AWAY} (?:off|out|up)`,
     `(?:gives|gave|runs|ran) out|(?:drops|falls|goes|went|dropped|fell) (?:right )?away|surfaced|surfacing|${anyFormOf("disappear")}`,
     "(?:it|that|they|she) (?:gets|got|is|looks) (?:a lot |much )?better|(?:it's|she's|that's|(?:it|she|that|pipe|bottom|wall) (?:is|gets|got|looks)) (?:a lot |much |a little |a bit )?(?:rounder|better|cleaner|smoother|straighter|drier|clearer|shallower)(?: now)?|improves|let(?:s|ting)? up|peters|(?:we|it|they|she) (?:clear|lose)s? (?:it|up)",
-    "(?:the )?(?:end|last|tail end|far end|far side|other end|all) of (?:it|that|this|them|those|the)",
+    "(?:the )?(?:(?:(?:tail|far|other|house|street|city|near|main|back|front|top|bottom|upstream|downstream|uphill|downhill) )?end|last|far side|all) of (?:it|that|this|them|those|the)",
     "(?:quits|stops|stopped|ended|ends) (?:being|having|doing)(?: \\w+)?",
   ].join("|")})(?= )`,
   "g",
@@ -60,7 +60,10 @@ export function withEndings(marks: readonly Mark[], words: readonly Word[]): Mar
       !NOT.test(text(words.slice(Math.max(0, from - 3), from), words[from]?.sentence)) &&
       marks.every(
         (mark) =>
-          mark.to <= from || mark.from >= to || (mark.what === "turn" && mark.turn !== "negation"),
+          mark.to <= from ||
+          mark.from >= to ||
+          mark.what === "clock" ||
+          (mark.what === "turn" && mark.turn !== "negation"),
       ),
   );
   const free = marks.filter((mark) =>

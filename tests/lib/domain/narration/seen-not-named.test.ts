@@ -1,4 +1,5 @@
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { draftLog } from "#lib/domain/narration/log/draft-log.ts";
 import { expectRows, walksIn } from "#tests/support/walk.ts";
 
 describe("water, what lies in the pipe, its shape and its joints are told by what is seen", () => {
@@ -142,3 +143,17 @@ describe("what only looks or sounds like it is none", () => {
   => crack 33`;
   test.each(walksIn(walks))("$said", expectRows);
 });
+
+test.each(["street", "near", "upstream", "bottom", "far"])(
+  "a stretch ends where its %s end is told",
+  (which) => {
+    const text = `0:00 In at the cleanout, zero.\n0:40 Thirty-three, going into a sag.\n1:20 And there's the ${which} end of it, thirty-nine.\n3:00 Ninety, that's the main.`;
+    const run = { looks: "downstream", measuredFrom: null, mainCounter: null } as const;
+    const rows = draftLog(text, run).drafts.map(({ fault, counter, toCounter }) => [
+      fault,
+      counter,
+      toCounter,
+    ]);
+    expect(rows).toEqual([["belly", 3300, 3900]]);
+  },
+);
