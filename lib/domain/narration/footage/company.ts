@@ -448,8 +448,7 @@ function isOfAnother(lead: string, strange: (at: number) => boolean, mark: Said)
 }
 
 /** `frost goes down six feet`, `their snake won’t go past sixty feet`: behind a stranger, and nothing of the pipe told with it. */
-function isOfStranger(talk: Talk, mark: Of<"distance">, { known, lead, strange }: Around): boolean {
-  if (FIRST.test(lead) || CAMERA_IS.test(lead)) return false;
+function isOfStranger(talk: Talk, mark: Of<"distance">, { known, strange }: Around): boolean {
   const found = inSentence(talk, mark.sentence).some(
     (other) =>
       /^(thing|material|clock)$/.test(other.what) &&
@@ -458,10 +457,6 @@ function isOfStranger(talk: Talk, mark: Of<"distance">, { known, lead, strange }
   );
   return !found && [1, 2, 3, 4, 5].some((off) => strange(mark.from - off));
 }
-
-/** Whoever reads off speaks of the camera, or of the place. */
-const CAMERA_IS =
-  /\b(i'm|i am|we're|we are|we|i|camera|head|counter|here|it's|it is|she's|this is|that's|there's)( [\w']+)?( (at|to|on|in|about|around|like|maybe|roughly|right|just|past))*$/;
 
 const PLACES =
   /\b(at|around|near|between|past|mark|call it|say|by|until|till|to|from|through|reached|hit|hitting|passed|passing|approaching|up on|down to|closing in on)( (about|around|like|maybe|roughly|right|just|exactly|uh|um|the))*$/;

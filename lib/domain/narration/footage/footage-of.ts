@@ -211,7 +211,6 @@ function isEnd(talk: Talk, mark: Said, distance: Said): boolean {
     other.sentence === one.sentence &&
     other.from - one.to <= BESIDE &&
     !/\b(which|who)\b/.test(wordsOf(talk, one.to, other.from));
-  if (told(before, distance) && goesOn(talk, before)) return true;
   const behind = talk.said[distance.at + 2];
   const ofNext = behind?.what === "distance" && behind.from - (next?.to ?? 0) <= BESIDE;
   return next !== undefined && told(distance, next) && goesOn(talk, next) && !ofNext;
@@ -382,7 +381,6 @@ function nextBare(ground: Ground, mark: Said): Of<"distance"> | null {
     const marks = placings(ground, inSentence(ground.talk, mark.sentence + on));
     const first = marks.find((other) => isPlacing(ground, other));
     if (!first || !isPlacing(ground, first)) continue;
-    if (isEnd(ground.talk, mark, first)) return null;
     if (opensBreath(ground, mark, first) || goesOnTo(ground, mark, first)) return null;
     return isBare(ground, first, marks) && !tooFar(mark.time, first.time, NEXT) ? first : null;
   }

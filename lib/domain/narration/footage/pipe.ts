@@ -65,7 +65,7 @@ function withTold(ground: Ground, mark: Of<"material">, told: Told): Told {
   const { rows, current } = told;
   const last = rows.at(-1);
   const past = rows.slice(0, -1);
-  if (isGoneThrough(ground, mark, rows) || isLooselyNamed(ground.talk, mark, current)) return told;
+  if (isGoneThrough(ground, mark) || isLooselyNamed(ground.talk, mark, current)) return told;
   if (last && isPutRight(ground, mark, last))
     return { rows: [...past, { ...last, ...namedAs(last, mark) }], current: mark.material };
   const row = toldBySpan(ground, mark, { current, last }) ?? toldByChange(ground, mark, current);
@@ -75,8 +75,7 @@ function withTold(ground: Ground, mark: Of<"material">, told: Told): Told {
 }
 
 /** `so thirty-three to forty-one is the plastic piece`: a stretch that lies behind, of what was told before. */
-function isGoneThrough({ talk, track }: Ground, mark: Of<"material">, rows: readonly PipeSaid[]) {
-  if (!rows.some(({ material }) => material === mark.material)) return false;
+function isGoneThrough({ talk, track }: Ground, mark: Of<"material">) {
   const [told] = inSentence(talk, mark.sentence)
     .filter(
       (other): other is Of<"distance"> =>
@@ -97,7 +96,6 @@ const GUESSED = 4;
 function isPutRight({ talk, track }: Ground, mark: Of<"material">, last: PipeSaid): boolean {
   if (mark.material === last.material || mark.sentence - last.mark.sentence > GUESSED) return false;
   const between = talk.said.slice(last.mark.at + 1, mark.at);
-  if (between.some(({ what }) => what === "distance" || what === "thing")) return false;
   if (track.points.some(({ at }) => at > last.mark.at && at < mark.at)) return false;
   const words = wordsOf(talk, last.mark.to, mark.from);
   if (between.some((other) => isTurn(other, "change"))) return false;
