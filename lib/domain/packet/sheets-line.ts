@@ -11,6 +11,7 @@ import type { LetterBlock, LetterPicture } from "../paper/letter.ts";
 import { EN } from "../paper/words-en.ts";
 import { streetOf } from "../party/stakeholders.ts";
 import type { CompassPoint } from "../plan/compass.ts";
+import { beginsLine } from "../reconcile/begins-line.ts";
 import { counterTolerance } from "../run/convert.ts";
 import { FOOTAGE_WORDS } from "../run/footage.ts";
 import { pictureOf } from "../run/newest-picture.ts";
@@ -138,15 +139,17 @@ function tieInRow({ file, report }: PacketInput, finding: TieInFinding): string[
   const found = report.entries.find(({ entryId }) => entryId === finding.entryId);
   const property = file.properties.find(({ id }) => id === finding.propertyId);
   const { tieIn } = finding;
+  const begins = beginsLine(file.line, finding);
+  const standing = begins ? EN.finding.begins : EN.standing[finding.standing];
   return [
     tieIn.label,
     finding.station === null ? "unknown" : feetWithin(finding.station, finding.uncertainty),
     entry?.label ?? "none",
     entry ? recordedAt(found?.recordStation ?? null, entry) : "–",
-    scheduleSide(finding.side, finding.compass),
+    begins ? EN.finding.noSide : scheduleSide(finding.side, finding.compass),
     sizeWords(tieIn.diameter, tieIn.material),
     property ? streetOf(property.address) : "unknown",
-    `${EN.standing[finding.standing]}${finding.decided ? "" : " (proposed)"}`,
+    `${standing}${finding.decided ? "" : " (proposed)"}`,
   ];
 }
 

@@ -353,6 +353,8 @@ export const EN = {
     runFeetFromMain: (from: Cft, to: Cft) => `footage ${stretch(from, to)} from the city’s main`,
     noRun: "No camera run is on file.",
     tieInHead: ["Mark", "Feet from the city’s main", "Side", "Address", "Permit record and camera"],
+    noSide: "none",
+    begins: "on record; the shared pipe begins here, not a branch",
     explained: (standing: string) => `${standing}; explained on file`,
     faults: (list: string) => `The camera also saw (feet from the city’s main): ${list}.`,
     noFaults: "No defects were logged.",

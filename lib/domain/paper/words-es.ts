@@ -396,6 +396,8 @@ export const ES: LetterWords = {
       "Dirección",
       "Expediente de permisos y cámara",
     ],
+    noSide: "ninguno",
+    begins: "en el expediente; aquí comienza la tubería compartida, no es un ramal",
     explained: (standing) => `${standing}; explicado en nuestros archivos`,
     faults: (list) =>
       `La cámara también vio (pies desde la tubería principal de la ciudad): ${list}.`,

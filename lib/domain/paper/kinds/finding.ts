@@ -2,6 +2,7 @@ import type { LineFile } from "../../facts/line-file.ts";
 import { LOT_ROLES } from "../../facts/party.ts";
 import type { RecordEntry } from "../../facts/record.ts";
 import type { EntryFinding, TieInFinding } from "../../findings/report.ts";
+import { beginsLine } from "../../reconcile/begins-line.ts";
 import { counterTolerance } from "../../run/convert.ts";
 import { unseenStretches } from "../../run/coverage.ts";
 import { faultsSeen, type SeenFault, waterSeen } from "../../run/faults.ts";
@@ -108,15 +109,16 @@ function tieInTable(facts: LetterFacts): LetterBlock[] {
 }
 
 function tieInRow(facts: LetterFacts, finding: TieInFinding): string[] {
-  const { words } = facts;
+  const { file, words } = facts;
+  const begins = beginsLine(file.line, finding);
   return [
     finding.tieIn.label,
     finding.station === null
       ? words.unknown
       : words.about(finding.station, finding.uncertainty ?? 0),
-    shortSide(words, finding.side, finding.compass),
+    begins ? words.finding.noSide : shortSide(words, finding.side, finding.compass),
     whoOf(facts, finding),
-    words.standing[finding.standing],
+    begins ? words.finding.begins : words.standing[finding.standing],
   ];
 }
 
