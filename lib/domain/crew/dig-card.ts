@@ -3,7 +3,7 @@ import { clocksOf } from "../clocks/clocks.ts";
 import { earliestStart, NOT_CALLED } from "../clocks/earliest-start.ts";
 import type { LineFile } from "../facts/line-file.ts";
 import type { Inspection, LocateTicket, Permit } from "../facts/permit.ts";
-import type { UtilityResponse } from "../facts/utility-response.ts";
+import type { UtilityAnswer, UtilityResponse } from "../facts/utility-response.ts";
 import type { Clock } from "../findings/clock.ts";
 import type { Report } from "../findings/report.ts";
 import { responsesInForce, whyUtilityOpen } from "../holds/utility-holds.ts";
@@ -133,6 +133,18 @@ function callFirst(file: LineFile, report: Report): string {
       ? ""
       : ` If called in today, its window opens ${formatDay(bar.until, report.today)}.`;
   return `No locate ticket is on file: call 811 first.${opens}`;
+}
+
+const HAS_ANSWERED: ReadonlySet<UtilityAnswer> = new Set(["marked", "marked-in-part", "clear"]);
+
+/** How long a utility's marks hold, in a cell; `isRuled` where the card tells when the rule ends them. */
+export function marksGoodUntil(
+  { answer, goodUntil }: Pick<UtilityResponse, "answer" | "goodUntil">,
+  { isRuled, today }: { readonly isRuled: boolean; readonly today: Day },
+): string {
+  if (!HAS_ANSWERED.has(answer)) return "no marks yet";
+  if (goodUntil !== null) return formatDay(goodUntil, today);
+  return isRuled ? "by the rule above" : "not known";
 }
 
 function ticketStops(

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { digCard, nextDigDay } from "#lib/domain/crew/dig-card.ts";
+import { digCard, marksGoodUntil, nextDigDay } from "#lib/domain/crew/dig-card.ts";
 import type { LineFile } from "#lib/domain/facts/line-file.ts";
 import { reportOn } from "#lib/domain/report/report-on.ts";
 import {
@@ -158,4 +158,18 @@ test("the day is the next one that is planned, or today", () => {
   expect(nextDigDay(file, "2026-12-05")).toBe("2026-12-05");
   const days = anEvent("e", { event: "work-begins", on: "2026-11-30", lastOn: "2026-12-04" });
   expect(nextDigDay({ ...file, events: [days] }, TODAY)).toBe(TODAY);
+});
+
+test("marksGoodUntil() gives no day to marks that are not there, and names no rule that is not there", () => {
+  const say = (rest: Parameters<typeof aUtilityResponse>[1], isRuled = true) =>
+    marksGoodUntil(aUtilityResponse("gas", { goodUntil: null, ...rest }), {
+      isRuled,
+      today: TODAY,
+    });
+  expect(say({ answer: "marked" })).toBe("by the rule above");
+  expect(say({ answer: "clear" })).toBe("by the rule above");
+  expect(say({ answer: "marked" }, false)).toBe("not known");
+  expect(say({ answer: "wants-time" })).toBe("no marks yet");
+  expect(say({ answer: "awaited" })).toBe("no marks yet");
+  expect(say({ answer: "marked", goodUntil: "2026-12-10" })).toContain("December 10");
 });

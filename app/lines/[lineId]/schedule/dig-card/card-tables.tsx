@@ -4,6 +4,7 @@ import { Scroll } from "#app/_components/scroll.tsx";
 import stacks from "#app/_components/stacks.module.css";
 import { cardWords, isCardMissing } from "#lib/domain/application/posted-card.ts";
 import { whiteLineBar, whiteLined } from "#lib/domain/clocks/white-line.ts";
+import { marksGoodUntil } from "#lib/domain/crew/dig-card.ts";
 import type { LiveBranch } from "#lib/domain/crew/live-branches.ts";
 import type { Permit } from "#lib/domain/facts/permit.ts";
 import type { Clock } from "#lib/domain/findings/clock.ts";
@@ -20,6 +21,7 @@ import styles from "./dig-card.module.css";
 
 export function Utilities({ file, card, today }: CardPart) {
   const { ticket, responses, ticketClocks } = card;
+  const isRuled = ticketClocks.some(({ meaning }) => meaning === "expires");
   return (
     <section aria-label="Locate ticket">
       <h2>Locate ticket{ticket === null || ticket.number === "" ? "" : ` ${ticket.number}`}</h2>
@@ -59,9 +61,7 @@ export function Utilities({ file, card, today }: CardPart) {
                     {response.answeredOn === null ? "–" : formatDay(response.answeredOn, today)}
                   </td>
                   <td data-label="Marks good until">
-                    {response.goodUntil === null
-                      ? "by the rule above"
-                      : formatDay(response.goodUntil, today)}
+                    {marksGoodUntil(response, { isRuled, today })}
                   </td>
                 </tr>
               ))}
