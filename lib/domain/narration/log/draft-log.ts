@@ -103,7 +103,27 @@ function mainSaid(ground: Ground): Cft | null {
       row.place.counter > 0 &&
       !isFromMain(ground, row.place.clause),
   );
-  return mains.at(-1)?.place.counter ?? null;
+  const main = mains.at(-1);
+  return main === undefined ? null : (readCloser(ground, main) ?? main.place.counter);
+}
+
+/** So much apart, hundredths of a foot, both are the main. */
+const CLOSER = 100;
+
+/** `Eighty-six and there’s the main. Eighty-six two.`: read off once more, to the tenth. */
+function readCloser({ talk }: Ground, { mark, place }: Heard): Cft | null {
+  const next = talk.said
+    .slice(mark.at + 1)
+    .find(
+      (other): other is Of<"distance"> =>
+        other.what === "distance" && other.distance.kind === "at" && other.sentence > mark.sentence,
+    );
+  if (next === undefined || place.counter === null || next.sentence > mark.sentence + 1)
+    return null;
+  const between = talk.said.slice(mark.at + 1, next.at).some(({ what }) => what === "thing");
+  const { from } = next.distance;
+  const closer = from % 100 !== 0 && place.counter % 100 === 0;
+  return closer && !between && Math.abs(from - place.counter) < CLOSER ? from : null;
 }
 
 /** `twenty feet from the main`: no footage at the main itself. */

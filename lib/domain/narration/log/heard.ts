@@ -306,9 +306,26 @@ function isBeside(one: Said, other: Said): boolean {
 function isFarMain(ground: Ground, mark: Of<"thing">): boolean {
   const whole = clauseWords(ground.talk, mark.clause);
   if (/\b(launch|start|begin|push|set)(ing|ed)?\b.* from\b/.test(whole)) return false;
-  const lead = wordsOf(ground.talk, mark.from - 3, mark.from);
-  return /\b(from|off|to|toward|towards|down to|for|(shy|short|ahead|this side) of)( the| our)?$/.test(
-    lead,
+  if (NOT_REACHED.test(wordsOf(ground.talk, mark.to, mark.to + 6))) return true;
+  const lead = wordsOf(ground.talk, mark.from - 6, mark.from);
+  return (
+    /\b(from|off|to|toward|towards|down to|for|(shy|short|ahead|this side) of)( the| our)?$/.test(
+      lead,
+    ) &&
+    (!CAME_TO.test(lead) || sentenceDenies(ground, mark))
+  );
+}
+
+/** `the main itself was not seen` */
+const NOT_REACHED =
+  /^(itself )?((is|was|were|has been) (not|never)|wasn't|isn't|never|not)( (ever|yet|been))? (seen|reached|filmed|visible|in view|inspected|shown|gotten to|made)\b/;
+/** `made it to the main`; `didn’t get to the main` is another matter. */
+const CAME_TO =
+  /\b(made it|got|gotten|came|come|arrived|ran it|pushed it|i'm|we're)( (all the way|back|down|out|clear|right|now))* to( the| our)?$/;
+
+function sentenceDenies({ talk }: Ground, mark: Said): boolean {
+  return inSentence(talk, mark.sentence).some(
+    (other) => other.at < mark.at && (isTurn(other, "negation") || isTurn(other, "expected")),
   );
 }
 

@@ -243,7 +243,7 @@ export const THING_WORDS: readonly Entry[] = [
   ),
   ...entries(
     "main",
-    "the main connection, at the main connection, in the main connection, main, the main, main connection, connection at the main, main tap, tap at the main, wye at the main, the main at the saddle, the main at the wye, the main at the tee, saddle at the main, tee at the main, at the main, that's the city, the big pipe, that's the big pipe, in the main, into the main, main line, trunk sewer",
+    "the main connection, at the main connection, in the main connection, main, the main, main connection, connection at the main, main tap, tap at the main, wye at the main, the main at the saddle, the main at the wye, the main at the tee, saddle at the main, tee at the main, at the main, that's the city, there's the city, here's the city, this is the city, city at, the big pipe, that's the big pipe, in the main, into the main, main line, trunk sewer",
   ),
 ];
 
