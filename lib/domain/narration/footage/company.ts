@@ -54,6 +54,7 @@ const DOES =
 function isNamedAgain(talk: Talk, mark: Of<"distance">, known: ReadonlySet<number>): boolean {
   const span = spanAt(talk, mark.clause);
   const lead = wordsOf(talk, Math.max(span.from, mark.from - 5), mark.from);
+  if (isHouseJustNow(talk, mark)) return true;
   if (
     hasUnit(talk, mark) ||
     isReadOut(talk, mark, lead) ||
@@ -71,6 +72,20 @@ function isNamedAgain(talk: Talk, mark: Of<"distance">, known: ReadonlySet<numbe
     known.has(next.from) &&
     next.sentence - mark.sentence <= 1;
   return !(FIRST.test(lead) && opens && (next.clause !== mark.clause || isJustBehind(mark, next)));
+}
+
+/** `House forty-one. We’re at forty-one, you sent us for forty-one.` */
+function isHouseJustNow(talk: Talk, mark: Of<"distance">): boolean {
+  return talk.said
+    .slice(0, mark.at)
+    .some(
+      (old) =>
+        old.what === "other" &&
+        /^a house/.test(old.why) &&
+        old.value * 100 === mark.distance.from &&
+        mark.sentence - old.sentence <= 1 &&
+        inSentence(talk, mark.sentence).every(({ what }) => what !== "thing"),
+    );
 }
 
 /** So many lines of notes begin with their footage where somebody writes so. */

@@ -26,6 +26,8 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
   ["a depth", isDepth],
   ["a length of cable", isCable],
   ["a length of pipe", isPieces],
+  ["a length of pipe", (n) => n.unit && WORKED_ON.test(n.lead)],
+  ["the score of a game", (n) => SCORE.test(n.follow)],
   ["a length that is priced", isPriced],
   ["longer than any lateral", (n) => n.unit && isFar(n)],
   ["said in pairs, like an address or an hour", (n) => isFar(n) && isInPairs(n)],
@@ -37,6 +39,13 @@ const ROLES: readonly (readonly [why: string, is: Test])[] = [
   ],
   ["a count", isCount],
 ];
+
+/** `they lined twenty-one feet and went home` */
+const WORKED_ON =
+  /\b(lined|relined|replaced|patched|dug|dug up|dug out|laid|swapped|swapped out|changed out|put in)( (about|maybe|like|only|just|some|around))?$/;
+/** `forty-one to thirty-seven at the half` */
+const SCORE =
+  /^(to [\w ]{2,14}? )?(at (the )?half( ?time)?|at halftime|final|in (the )?(overtime|first|second|third|fourth|ninth)( (quarter|half|period|inning))?)( |$)/;
 
 const TIME =
   /^(more )?(minutes?|mins?|seconds?|secs?|hours?|hrs?|years?|yrs?|days?|weeks?|months?|times|nights?)\b/;

@@ -348,6 +348,8 @@ function tenthRead(words: readonly string[], whole: Part): Part | null {
   if (/^(to|through) \w+ (o'clock|oclock|clock)\b/.test(rest)) return null;
   if (!isReadOff(rest, digit) && (NOT_TENTHS.has(next) || isPlural(next) || DIGIT.has(next)))
     return null;
+  // `nine, nine and a half`: said once more, and closer
+  if (digit === whole.value && namedPart(words, whole.to + 1) !== null) return null;
   const single = whole.value < 10 && DIGIT.has(last);
   return single && digit === whole.value + 1 ? null : { value: digit * 10, to: whole.to + 1 };
 }

@@ -30,6 +30,23 @@ function read(text: string): number[] {
 }
 
 const NO_FOOTAGE: Readonly<Record<string, string>> = {
+  "score of a game": `
+    Forty-one to thirty-seven at the half.
+    They're up twenty-one to fourteen in the third.
+    Twenty-eight to ten final.
+    Seventeen to ten at halftime.
+    It was thirty-one to twenty-four in overtime.
+    We lost forty-two to thirty-five.`,
+  "length of work done": `
+    So they lined twenty-one feet and went home.
+    Somebody replaced thirty feet of it.
+    They relined forty feet in the nineties.
+    He said they dug up twenty-five feet and quit.
+    Whoever it was patched sixteen feet and left.`,
+  "house, named just before": `
+    Yeah, boss. House forty-one. We're at forty-one, you sent us for forty-one.
+    No, it's house fifty-three. I'm at fifty-three.
+    House number sixty-two. We're at sixty-two, aren't we?`,
   hour: `
     It's ten fifteen a.m.
     Ten fifteen a.m., Saturday.

@@ -33,6 +33,8 @@ describe("spokenNumber()", () => {
     ["forty-one two cracks", 4100],
     ["forty-one one on the left", 4100],
     ["forty-one four by four", 4100],
+    ["nine nine and a half", 900],
+    ["six six and a quarter", 600],
   ])("takes no tenths from what counts or measures something else: %s", (text, value) => {
     expect(read(text)).toBe(value);
   });
