@@ -197,7 +197,7 @@ export function recall({ right, expected }: Score): number {
 }
 
 /** Of the rows that one press accepts, how many are right. */
-export function sureOnes(narrated: readonly Narrated[]): { sure: number; right: number } {
+function sureOnes(narrated: readonly Narrated[]): { sure: number; right: number } {
   const counts = narrated.map((one) => {
     const { seen } = draftViews({ observations: [], gaps: [] }, { decided: [] }, one.log);
     const sure = one.log.drafts.filter((_, at) => seen[at]?.sure);
