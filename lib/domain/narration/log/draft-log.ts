@@ -11,6 +11,7 @@ import { withRepaired } from "../footage/repaired.ts";
 import type { NarrationRun, SpokenReading } from "../footage/run-told.ts";
 import { middleOf } from "../footage/track.ts";
 import { withoutDepthCalls } from "../footage/voices.ts";
+import { isOfRecord } from "../meaning/record-claims.ts";
 import {
   inClause,
   inSentence,
@@ -23,14 +24,15 @@ import {
   wordsOf,
 } from "../meaning/said.ts";
 import { marksIn } from "../meaning/scan.ts";
-import { isOfRecord, senseOf } from "../meaning/sense.ts";
+import { senseOf } from "../meaning/sense.ts";
 import type { Cue } from "../transcript/cues.ts";
 import type { SaidLine, TranscriptProblem } from "../transcript/said-line.ts";
 import { speechOf } from "../transcript/speech.ts";
 import { parseTranscript } from "../transcript/transcript.ts";
 import type { Distance } from "../vocabulary/mark.ts";
 import type { Draft, DraftGap, DraftLog, RecordSaid, SetAside } from "./draft.ts";
-import { type Heard, heardIn } from "./heard.ts";
+import { heardIn } from "./finds.ts";
+import type { Heard } from "./heard.ts";
 import { merged } from "./merge.ts";
 import { asOneFind } from "./one-find.ts";
 import { withStretches } from "./stretch.ts";

@@ -5,7 +5,8 @@ import { inOrder, placeAt } from "../footage/place.ts";
 import { workedOutAt } from "../footage/track.ts";
 import { inClause, isTurn, type Of, type Said, wordsOf } from "../meaning/said.ts";
 import { isLong } from "../vocabulary/endings.ts";
-import { type Heard, isStretchEnd } from "./heard.ts";
+import { isStretchEnd } from "./finds.ts";
+import type { Heard } from "./heard.ts";
 import { isAcross, together } from "./merge.ts";
 
 /** Something that goes on: its row, where it was last told of, and where it ended. */
