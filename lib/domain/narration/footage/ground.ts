@@ -15,6 +15,7 @@ export interface Ground {
 
 type Habit = "reads-first" | "tells-first";
 
+/** All that places what was said: the talk, its sense, its axis and the way that the camera went. */
 export function groundOf(talk: Talk, sense: Sense, axis: Axis): Ground {
   const ground = { talk, sense, axis, track: trackOf(talk, sense, axis), habit: null };
   return { ...ground, habit: habitOf(ground) };

@@ -12,6 +12,7 @@ import {
 } from "../meaning/said.ts";
 import type { Ground } from "./ground.ts";
 
+/** The clause says that one material becomes another. */
 export function isChange(talk: Talk, mark: Said): boolean {
   return inClause(talk, mark.clause).some((other) => isTurn(other, "change"));
 }
@@ -20,6 +21,7 @@ function isPipeTold(talk: Talk, mark: Said): boolean {
   return inClause(talk, mark.clause).some((other) => isTurn(other, "in-pipe"));
 }
 
+/** A material told of the pipe itself: not of a branch, a patch, the main, a surface or another house. */
 export function isOfPipe(ground: Ground, mark: Of<"material">): boolean {
   const { talk, sense } = ground;
   if (sense.unreal.has(mark.at)) return false;

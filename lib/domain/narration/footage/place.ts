@@ -81,6 +81,7 @@ function fromMainOnly(mark: Of<"distance">, axis: Axis): Place {
   return { counter: null, toCounter: null, fromMain, reading: "read", slack, note, clause };
 }
 
+/** A stretch from its lower counter to its higher one; one end alone is no stretch. */
 export function inOrder(
   from: Cft | null,
   to: Cft | null,

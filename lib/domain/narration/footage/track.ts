@@ -284,6 +284,7 @@ function speedOf(points: readonly TrackPoint[]): Speed | null {
   return { mean, spread: legs.length < 3 ? Math.max(0.5, spread) : spread };
 }
 
+/** The middle of a distance told as two, hundredths of a foot; of one told as one, that. */
 export function middleOf(distance: Distance): Cft {
   return distance.to === null ? distance.from : Math.round((distance.from + distance.to) / 2);
 }

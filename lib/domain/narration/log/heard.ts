@@ -37,6 +37,7 @@ export interface Heard {
   readonly beside: boolean;
 }
 
+/** The place of what nothing places. */
 export const NOWHERE: Place = {
   counter: null,
   toCounter: null,
@@ -47,6 +48,7 @@ export const NOWHERE: Place = {
   clause: null,
 };
 
+/** What nobody told of a row. */
 export const BARE = {
   fault: null,
   fitting: "unknown",
@@ -67,6 +69,7 @@ export const BARE = {
   beside: false,
 } as const;
 
+/** From the first to the last of some clauses. */
 export function spanOf(clauses: readonly number[]): [number, number] {
   return [Math.min(...clauses), Math.max(...clauses)];
 }

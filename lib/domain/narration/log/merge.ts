@@ -128,6 +128,7 @@ function placeOf(motion: Track["motion"], row: Heard, next: Heard): Heard["place
   return { ...from, ...inOrder(from.counter, Math.max(0, end)) };
 }
 
+/** The one row of two mentions of one thing: the place that tells more, the worse degree, and what either adds. */
 export function together(motion: Track["motion"], row: Heard, next: Heard): Heard {
   const better = row.place.reading !== "read" && next.place.reading === "read";
   const near = next.clauses[0] - row.clauses[1] <= 3;

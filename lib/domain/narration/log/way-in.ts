@@ -116,6 +116,7 @@ function isFirstNamed({ talk, axis }: Ground, mark: Said): boolean {
 const COMES_OUT =
   /\b(come|comes|coming|came|pop|pops|popped|popping)( (up|back|right|on|and))* out( (of|at|in|through|by))+( [\w']+){0,2}$/;
 
+/** A cleanout, named as where the camera went in. */
 export function isEntry(ground: Ground, mark: Of<"thing">): boolean {
   if (mark.thing.kind !== "cleanout") return false;
   const zero = inSentence(ground.talk, mark.sentence).some(

@@ -79,6 +79,7 @@ function byClause(talk: Talk): Map<number, Said[]> {
   return map;
 }
 
+/** Told as what the record shows, and not by what the speaker sees himself. */
 export function isClaimed(mark: Said, clause: readonly Said[], claims: Claims): boolean {
   const from = claims.from.get(mark.clause);
   if (from === undefined || mark.from < from) return false;

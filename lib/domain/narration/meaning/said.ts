@@ -25,6 +25,7 @@ export interface Talk {
   readonly spans: readonly Span[];
 }
 
+/** The speech with its marks by clause and sentence. */
 export function talkOf(speech: Speech, marks: readonly Mark[]): Talk {
   const said = marks.map((mark, at): Said => {
     const word = speech.words[mark.from];
@@ -65,6 +66,7 @@ function spansOf({ words }: Speech): Span[] {
   return spans;
 }
 
+/** Whether a mark is a turn of the talk, of one of these ways. */
 export function isTurn(mark: Mark | undefined, ...turns: readonly string[]): boolean {
   return mark?.what === "turn" && turns.includes(mark.turn);
 }
@@ -97,14 +99,17 @@ export function sentenceWords(talk: Talk, sentence: number): string {
   return wordsOf(talk, spanAt(talk, first.clause).from, spanAt(talk, last.clause).to);
 }
 
+/** The words of a clause. */
 export function spanAt(talk: Talk, clause: number): Span {
   return talk.spans[clause] ?? { from: 0, to: 0 };
 }
 
+/** The marks of a clause, in the order of speaking. */
 export function inClause(talk: Talk, clause: number): readonly Said[] {
   return talk.clauses.get(clause) ?? [];
 }
 
+/** The marks of a sentence, in the order of speaking. */
 export function inSentence(talk: Talk, sentence: number): readonly Said[] {
   return talk.sentences.get(sentence) ?? [];
 }

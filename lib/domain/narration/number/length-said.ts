@@ -1,7 +1,9 @@
 import { hourEnd } from "./hour.ts";
 import { type SpokenNumber, spokenNumber } from "./spoken-number.ts";
 
+/** Words for feet. */
 export const FOOT = new Set(["foot", "feet", "ft", "footer"]);
+/** Words for inches. */
 export const INCH = new Set(["inch", "inches"]);
 
 interface Length {

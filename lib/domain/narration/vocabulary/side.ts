@@ -25,6 +25,7 @@ function rightHour(up: boolean): number {
   return up ? 1.5 : 4.5;
 }
 
+/** The mark of a clock position (1 to 12) on the words `from` up to `to`. */
 export function clockMark(clock: number, from: number, to: number): Mark {
   return { what: "clock", clock, from, to };
 }

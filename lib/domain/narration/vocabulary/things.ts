@@ -275,6 +275,7 @@ const MATERIAL_PHRASES: readonly (readonly [Material, string])[] = [
   ],
 ];
 
+/** Each word for a material, as it is said, with the material. */
 export const MATERIAL_WORDS_SPOKEN: readonly (readonly [string, Material])[] =
   MATERIAL_PHRASES.flatMap(([material, phrases]) =>
     phrases.split(",").map((phrase): [string, Material] => [phrase.trim(), material]),
@@ -288,6 +289,7 @@ export const PLAIN_THING: Omit<Thing, "kind"> = {
   ...STANDARD,
 };
 
+/** A bend, with nothing else told of it. */
 export const BEND: Thing = { ...PLAIN_THING, kind: "bend" };
 
 /** Fittings that are named by their angle: `a forty-five`. */

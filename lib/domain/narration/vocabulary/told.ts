@@ -19,6 +19,7 @@ export function tells(name: Fault, said: string, covers = ""): Construction {
   };
 }
 
+/** A fault by its kind, with nothing else told of it. */
 export function fault(name: Fault): Thing {
   return { ...PLAIN_THING, kind: "fault", fault: name };
 }
@@ -26,6 +27,7 @@ export function fault(name: Fault): Thing {
 /** Any word. */
 export const ANY = String.raw`(?: [\w']+)`;
 
+/** Words that deny what follows. */
 export const NOT =
   "(?:not|isn't|aren't|ain't|wasn't|weren't|never|didn't|don't|doesn't|hasn't|haven't)";
 
