@@ -16,7 +16,7 @@ export function clockTime(words: readonly string[], at: number): Mark | null {
 
 const OCLOCK = new Set(["o'clock", "oclock", "clock"]);
 
-/** Index after an hour that begins at `at`; `at` itself where none does. */
+/** Index after `o’clock` where that stands at `at`; else `at` itself. */
 export function hourEnd(words: readonly string[], at: number): number {
   if (OCLOCK.has(words[at] ?? "")) return at + 1;
   return words[at] === "o" && words[at + 1] === "clock" ? at + 2 : at;
