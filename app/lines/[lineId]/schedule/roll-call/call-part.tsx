@@ -12,7 +12,7 @@ import { momentWords } from "#lib/domain/time/moment.ts";
 import { formatTime } from "#lib/domain/time/time-of-day.ts";
 import { listed, propertyName } from "../../names.ts";
 import { DoorForm, WaiveForm } from "./door-form.tsx";
-import { DOOR_STATE_WORDS, doorName } from "./door-words.ts";
+import { DOOR_STATE_WORDS, doorName, saidAtDoor } from "./door-words.ts";
 import styles from "./roll-call.module.css";
 
 interface CallPartProps {
@@ -166,13 +166,9 @@ function People({ door: { people, passes } }: { readonly door: Door }) {
 
 function LastWord({ door: { word }, zone }: CallPartProps & { readonly door: Door }) {
   if (word === null) return null;
-  const who = word.spokeWith === "" ? "" : `${word.spokeWith}: `;
-  const said = word.words === "" ? "" : `“${word.words}” `;
   return (
     <p className="small muted">
-      {who}
-      {said}
-      {word.answer === "waived" ? "Waived by" : "Recorded by"} {word.by},{" "}
+      {saidAtDoor(word)} {word.answer === "waived" ? "Waived by" : "Recorded by"} {word.by},{" "}
       {momentWords(word.at, zone, "en")}
     </p>
   );

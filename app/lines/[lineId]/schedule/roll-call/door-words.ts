@@ -22,3 +22,16 @@ export function doorName(
   const unit = at < 0 ? "" : units[at]?.name || `unit ${at + 1}`;
   return [propertyName(file, propertyId), unit].filter((part) => part !== "").join(", ");
 }
+
+/** What was said at a door and by whom: `Ana Ruiz: “Fine with me”.`, or only whom one spoke with. */
+export function saidAtDoor({
+  spokeWith,
+  words,
+}: {
+  readonly spokeWith: string;
+  readonly words: string;
+}): string {
+  const said = words === "" ? "" : `“${words}”`;
+  if (spokeWith === "") return said;
+  return said === "" ? `Spoke with ${spokeWith}.` : `${spokeWith}: ${said}`;
+}
