@@ -55,7 +55,7 @@ const BACK_NOW =
 
 /** `here it’s VCP, since the main`, `clay from the main on up`, `it’s concrete, all this`: of what lies behind as well. */
 const ALL_ALONG =
-  /\b(since|all (this|of this|of it|that)|from the (main|cleanout|house|start|beginning)|so far|by the way|up to (here|now)|to here|this whole|the whole|(all|still|looks?) (good|fine|clean|new|nice))\b/;
+  /\b(since|all (this|of this|of it|that)|from the (main|cleanout|house|start|beginning)|so far|by the way|up to (here|now)|to here|this whole|the whole|all (good|fine|clean|new|nice))\b/;
 
 /** Its sentence, and the next in the same breath. */
 function sentenceAround(talk: Talk, mark: Said): string {

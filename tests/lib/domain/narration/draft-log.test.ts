@@ -32,6 +32,14 @@ test("a tie-in that was broken into the pipe is no broken pipe, and the record g
   });
 });
 
+test.each(["looks clean", "looks good", "still fine"])(
+  "the first pipe that is told at a footage lies there, however it looks: %s",
+  (looks) => {
+    const [row] = drafts(`0:04 Counter's on zero.\n0:31 Five feet. Clay pipe, six inch, ${looks}.`);
+    expect(row).toMatchObject({ kind: "material", counter: 500, reading: "read" });
+  },
+);
+
 test("one more, without its name, is one more of what was counted last", () => {
   const log = drafts(
     "0:05 At thirty, wye on the left.\n0:30 There's another one at forty, right-hand side, four inch clay.",
